@@ -1,0 +1,15 @@
+/** How a design rule came out: fine, worth a look, or not to be built like this. */
+export type Verdict = 'ok' | 'watch' | 'stop';
+
+/** What a design rule says of a piece. Rules never throw once the input is valid; they return one of these. */
+export interface Finding {
+  /** The rule in a few words, the same words every time: overrides are keyed by it. */
+  rule: string;
+  verdict: Verdict;
+  /** The figures it rests on, as the bench would write them. */
+  figures: string;
+  /** Why the rule exists. */
+  reason: string;
+  /** What to change when it is not `ok`. */
+  change?: string;
+}

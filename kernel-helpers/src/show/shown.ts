@@ -1,0 +1,30 @@
+import { createRequire } from 'node:module';
+
+/** One thing to look at, ready for a notebook or the page: what kind of text it is, and the text. */
+export interface Shown {
+  readonly mime: 'text/html' | 'text/latex' | 'text/markdown' | 'text/plain';
+  readonly text: string;
+}
+
+/**
+ * Puts things under the cell, in the order given. A plain string is shown as Markdown.
+ * Outside the kernel (a test, a script) it does nothing.
+ */
+export function show(...items: (Shown | string)[]): void {
+  const display = kernelDisplay();
+  if (!display) return;
+  for (const item of items) {
+    const { mime, text } = typeof item === 'string' ? { mime: 'text/markdown', text: item } : item;
+    display.raw(mime, text);
+  }
+}
+
+interface KernelDisplay {
+  raw(mime: string, text: string): void;
+}
+
+// The kernel sets this global; loading tslab elsewhere would start a whole TypeScript compiler for nothing.
+function kernelDisplay(): KernelDisplay | undefined {
+  if (!('__tslab__' in globalThis)) return undefined;
+  return createRequire(import.meta.url)('tslab').display;
+}
