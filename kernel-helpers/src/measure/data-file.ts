@@ -1,0 +1,53 @@
+import { closest } from 'fastest-levenshtein';
+import { z } from 'zod';
+import { ShopError } from './shop-error.js';
+
+/**
+ * The entries of a data file, checked.
+ *
+ * @param file  its name under data/, for messages
+ * @param data  the file's content
+ * @param key  the list's name in the file
+ * @param entry  what each entry must be
+ * @returns the entries by id
+ * @throws ShopError  names the file, the entry and the field at fault
+ * @internal
+ */
+export function readEntries<T extends { id: string }>(
+  file: string,
+  data: unknown,
+  key: string,
+  entry: z.ZodType<T>,
+): ReadonlyMap<string, T> {
+  const list = z.object({ [key]: z.array(z.looseObject({ id: z.string() })) }).safeParse(data);
+  if (!list.success) throw new ShopError(`data/${file}: a list "${key}" of entries with an id is needed`);
+  const byId = new Map<string, T>();
+  for (const given of list.data[key] as { id: string }[]) {
+    const read = entry.safeParse(given);
+    if (!read.success) {
+      const issue = read.error.issues[0] as z.core.$ZodIssue;
+      throw new ShopError(`data/${file}, entry ${given.id}, field ${issue.path.join('.') || 'id'}: ${issue.message}`);
+    }
+    if (byId.has(given.id)) throw new ShopError(`data/${file}, entry ${given.id}: it stands there twice`);
+    byId.set(given.id, read.data);
+  }
+  return byId;
+}
+
+/**
+ * The entry with this id.
+ *
+ * @param what  what the entries are, for the message: "species"
+ * @throws ShopError  names the nearest ids
+ * @internal
+ */
+export function entryOf<T>(entries: ReadonlyMap<string, T>, id: string, what: string): T {
+  const entry = entries.get(id);
+  if (entry) return entry;
+  const ids = [...entries.keys()];
+  const sameWord = ids.filter((known) =>
+    known.split('-').some((part) => part.length > 2 && String(id).toLowerCase().includes(part)),
+  );
+  const near = [...new Set([closest(String(id), ids), ...sameWord])].slice(0, 6);
+  throw new ShopError(`${what}: "${id}" is not in the list; nearest: ${near.join(', ')}`);
+}

@@ -1,0 +1,118 @@
+import { closest } from 'fastest-levenshtein';
+import { z } from 'zod';
+import { formatLength, parseLength } from './length.js';
+import { ShopError } from './shop-error.js';
+
+/**
+ * Reads values that a craftsperson typed.
+ *
+ * @param schema  what is possible, field by field
+ * @param given  what was typed
+ * @returns the values, converted (lengths to inches)
+ * @throws ShopError  one line: the field, the value given, what is possible, why
+ * @internal
+ */
+export function readParameters<T>(schema: z.ZodType<T>, given: unknown): T {
+  const read = schema.safeParse(given);
+  if (read.success) return read.data;
+  const issue = read.error.issues[0] as z.core.$ZodIssue;
+  if (issue.code === 'unrecognized_keys') throw unknownField(issue.keys[0] ?? '', schema);
+  const field = issue.path.map(String).join('.');
+  throw new ShopError(field ? `${field}: ${written(valueAt(given, issue.path))}; ${issue.message}` : issue.message);
+}
+
+function unknownField(name: string, schema: z.ZodType): ShopError {
+  const known = schema instanceof z.ZodObject ? Object.keys(schema.shape) : [];
+  return new ShopError(
+    `${name}: there is no such parameter; the nearest is ${closest(name, known)} (possible: ${known.join(', ')})`,
+  );
+}
+
+function valueAt(given: unknown, path: PropertyKey[]): unknown {
+  return path.reduce<unknown>((value, key) => (value as Record<PropertyKey, unknown> | undefined)?.[key], given);
+}
+
+function written(value: unknown): string {
+  if (value === undefined) return 'nothing given';
+  return `${typeof value === 'string' ? `"${value}"` : JSON.stringify(value)} given`;
+}
+
+/**
+ * A length between two limits, typed as `9 1/2 in`, `240 mm` or a number of inches; read as inches.
+ *
+ * @param limits.least, limits.most  inches, both possible
+ * @param limits.why  what the length is and why it has these limits
+ * @internal
+ */
+export function size(limits: { least: number; most: number; why: string }): z.ZodType<number> {
+  const { least, most, why } = limits;
+  const show = (inches: number) => formatLength(inches, { system: 'tape', denominator: 64 });
+  const possible = `possible: ${show(least)} to ${show(most)} (${why})`;
+  return z.any().transform((value, context) => {
+    try {
+      const inches = typeof value === 'number' ? value : parseLength(value);
+      if (inches >= least && inches <= most) return inches;
+      context.addIssue(possible);
+    } catch (error) {
+      const writing = typeof value === 'string' ? `${(error as Error).message.replace(/^"[^"]*":? ?/, '')}; ` : '';
+      context.addIssue(`${writing}${possible}`);
+    }
+    return z.NEVER;
+  });
+}
+
+/**
+ * A number between two limits.
+ *
+ * @param limits.unit  as shown after the number
+ * @internal
+ */
+export function amount(limits: { least: number; most: number; unit?: string; why: string }): z.ZodType<number> {
+  const { least, most, unit = '', why } = limits;
+  const possible = `possible: a number from ${least} to ${most}${unit && ` ${unit}`} (${why})`;
+  return z.number({ error: possible }).min(least, possible).max(most, possible);
+}
+
+/**
+ * One of a few words.
+ *
+ * @internal
+ */
+export function oneOf<const T extends string>(words: readonly T[], why: string): z.ZodType<T> {
+  return z.enum(words, { error: `possible: ${words.join(', ')} (${why})` }) as unknown as z.ZodType<T>;
+}
+
+/**
+ * A piece of text that is not empty.
+ *
+ * @internal
+ */
+export function words(why: string): z.ZodType<string> {
+  const possible = `possible: some words (${why})`;
+  return z.string({ error: possible }).trim().min(1, possible).max(2000, 'possible: at most 2,000 letters');
+}
+
+/**
+ * A calendar day in ISO form that exists.
+ *
+ * @internal
+ */
+export function day(why: string): z.ZodType<string> {
+  return z.iso.date({ error: `possible: a day that exists, written like 2026-11-25 (${why})` });
+}
+
+/**
+ * An id that a list knows.
+ *
+ * @param find  throws a ShopError that names the nearest ids
+ * @internal
+ */
+export function known(find: (id: string) => unknown, why: string): z.ZodType<string> {
+  return z.string({ error: `possible: an id from the list (${why})` }).superRefine((id, context) => {
+    try {
+      find(id);
+    } catch (error) {
+      context.addIssue((error as Error).message.replace(/^.*?; /, '') + ` (${why})`);
+    }
+  });
+}

@@ -1,0 +1,106 @@
+import psychrolib from 'psychrolib';
+import { z } from 'zod';
+import data from '../../../data/climates.json';
+import { entryOf, readEntries } from '../measure/data-file.js';
+import { amount, readParameters } from '../measure/parameters.js';
+
+/** A place's monthly outdoor means. */
+export interface Climate {
+  /** Such as `chicago-ohare`. */
+  id: string;
+  place: string;
+  country: string;
+  kind: '30-year means' | 'typical year';
+  /** January to December, °C. */
+  temperatureC: number[];
+  /** January to December, %. */
+  relativeHumidityPercent: number[];
+  /** January to December, °C, where published: safer for vapour than the mean humidity. */
+  dewPointC?: number[];
+  source: string;
+  fromMemory: boolean;
+  note?: string;
+}
+
+/** Mean air of one month. */
+export interface MonthOfAir {
+  /** 1 to 12. */
+  month: number;
+  temperatureC: number;
+  /** 0 to 1. */
+  relativeHumidity: number;
+}
+
+/** What a house does to the air that comes in. Left out: it does nothing of the kind. */
+export interface Heating {
+  /** Heated to at least this, °C. */
+  heatTo?: number;
+  /** Cooled to at most this, °C. */
+  coolTo?: number;
+  /** Humidified to at least this, 0 to 1. */
+  humidifyTo?: number;
+  /** Dried to at most this, 0 to 1. */
+  dehumidifyTo?: number;
+}
+
+const months = (least: number, most: number) => z.array(z.number().min(least).max(most)).length(12);
+
+const climateEntry: z.ZodType<Climate> = z.strictObject({
+  id: z.string().regex(/^[a-z0-9-]+$/),
+  place: z.string().min(1),
+  country: z.string().length(2),
+  kind: z.enum(['30-year means', 'typical year']),
+  temperatureC: months(-50, 50),
+  relativeHumidityPercent: months(1, 100),
+  dewPointC: months(-60, 35).optional(),
+  source: z.string().min(1),
+  fromMemory: z.boolean(),
+  note: z.string().optional(),
+});
+
+const heatingFields = z.strictObject({
+  heatTo: amount({ least: 0, most: 35, unit: '°C', why: 'what the room is heated to' }).optional(),
+  coolTo: amount({ least: 5, most: 40, unit: '°C', why: 'what the room is cooled to' }).optional(),
+  humidifyTo: amount({ least: 0, most: 0.8, why: 'least humidity kept, a fraction: 35 % is 0.35' }).optional(),
+  dehumidifyTo: amount({ least: 0.2, most: 1, why: 'most humidity allowed, a fraction: 55 % is 0.55' }).optional(),
+});
+
+let byId: ReadonlyMap<string, Climate> | undefined;
+
+/**
+ * A place's monthly outdoor means.
+ *
+ * @param id  such as `chicago-ohare`
+ * @throws ShopError  names the nearest places
+ */
+export function climate(id: string): Climate {
+  byId ??= readEntries('climates.json', data, 'climates', climateEntry);
+  return entryOf(byId, id, 'place');
+}
+
+/**
+ * A year of indoor air, month by month: outdoor air heated or cooled with its water vapour kept, then humidified or
+ * dried to the limits given.
+ *
+ * @param year.place  a climate's id
+ * @param year.heating  what the house does to it
+ * @returns twelve months, January first
+ * @throws ShopError  unknown place, limits out of range
+ * @see ASHRAE Handbook Fundamentals (2017), chapter 1, through psychrolib: vapour pressure is kept when air is heated
+ */
+export function yearOfAir(year: { place: string; heating?: Heating }): MonthOfAir[] {
+  const outdoors = climate(year.place);
+  const { heatTo, coolTo, humidifyTo = 0, dehumidifyTo = 1 } = readParameters(heatingFields, year.heating ?? {});
+  psychrolib.SetUnitSystem(psychrolib.SI);
+  return outdoors.temperatureC.map((outdoorC, index) => {
+    const dewPointC = outdoors.dewPointC?.[index];
+    const vapourPressure =
+      dewPointC === undefined
+        ? psychrolib.GetVapPresFromRelHum(outdoorC, (outdoors.relativeHumidityPercent[index] as number) / 100)
+        : psychrolib.GetSatVapPres(dewPointC);
+    const temperatureC = Math.min(Math.max(outdoorC, heatTo ?? -Infinity), coolTo ?? Infinity);
+    const carried = vapourPressure / psychrolib.GetSatVapPres(temperatureC);
+    const relativeHumidity = Math.min(Math.max(carried, humidifyTo), dehumidifyTo, 1);
+    return { month: index + 1, temperatureC, relativeHumidity };
+  });
+}
