@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import type { Finding } from '../measure/finding.js';
+import { evaluate } from '../measure/formula.js';
 import { formatLength } from '../measure/length.js';
 import { amount, oneOf, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { movement } from '../wood/movement.js';
 import { boxFindings } from './box-findings.js';
 import { insideFields, type Joint } from './brief.js';
+import { boardLengthFormula, heightFormula, lidLengthFormula, lidWidthFormula } from './size-formulas.js';
 
 /** All that decides a sliding-lid box. Lengths in inches, meant at the moisture the piece will live at. */
 export interface BoxDesign {
@@ -132,10 +134,11 @@ export function sizeBox(brief: BoxBrief): SizedBox {
   const { insideLength, insideWidth, insideDepth, stockThickness, proud, foot } = design;
   const { lidThickness, tongueThickness, lidGrooveDepth, lidClearance } = design;
   const { bottomThickness, bottomGrooveDepth } = design;
-  const sideHeight = foot + bottomThickness + insideDepth + lidThickness;
-  const ends = 2 * (stockThickness + proud);
-  const lengthwise = insideLength + ends;
-  const crosswise = insideWidth + ends;
+  const sideHeight = evaluate(heightFormula, { f: foot, tb: bottomThickness, D: insideDepth, tl: lidThickness });
+  const joint = { t: stockThickness, p: proud };
+  const lengthwise = evaluate(boardLengthFormula, { I: insideLength, ...joint });
+  const crosswise = evaluate(boardLengthFormula, { I: insideWidth, ...joint });
+  const lid = { g: lidGrooveDepth, c: lidClearance };
   const boards = { count: 1, thickness: stockThickness, material: 'wood' } as const;
 
   const parts: Part[] = [
@@ -168,8 +171,8 @@ export function sizeBox(brief: BoxBrief): SizedBox {
     {
       ...boards,
       name: 'lid',
-      length: insideLength + stockThickness + lidGrooveDepth - lidClearance,
-      width: insideWidth + 2 * (lidGrooveDepth - lidClearance),
+      length: evaluate(lidLengthFormula, { L: insideLength, t: stockThickness, ...lid }),
+      width: evaluate(lidWidthFormula, { W: insideWidth, ...lid }),
       thickness: lidThickness,
       grain: 'front to back',
       note: 'rabbeted on both long edges and the back end',

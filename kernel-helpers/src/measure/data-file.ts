@@ -48,6 +48,6 @@ export function entryOf<T>(entries: ReadonlyMap<string, T>, id: string, what: st
   const sameWord = ids.filter((known) =>
     known.split('-').some((part) => part.length > 2 && String(id).toLowerCase().includes(part)),
   );
-  const near = [...new Set([closest(String(id), ids), ...sameWord])].slice(0, 6);
+  const near = sameWord.length > 0 ? sameWord.slice(0, 6) : [closest(String(id), ids)];
   throw new ShopError(`${what}: "${id}" is not in the list; nearest: ${near.join(', ')}`);
 }

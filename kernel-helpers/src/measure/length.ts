@@ -87,8 +87,7 @@ export function parseLength(text: string, options: { bare?: 'in' | 'mm'; signed?
   if (smallestUnit === undefined) throw notALength(text);
   const inches = total.valueOf();
   if (!Number.isFinite(inches)) throw notALength(text);
-  if (negative && inches > 0 && !signed)
-    throw new ShopError(`"${text}" is less than nothing; a size of zero or more is possible`);
+  if (negative && inches > 0 && !signed) throw new ShopError(`"${text}": less than nothing (a size is zero or more)`);
   return negative && inches > 0 ? -inches : inches;
 }
 
@@ -113,7 +112,7 @@ function readNumber(digits: string, text: string): Fraction {
 }
 
 function notALength(text: string, why = 'not a length'): ShopError {
-  return new ShopError(`"${text}": ${why}; write it like 9 1/2 in, 5/8, 1 ft 3 in, 3.25 in, 240 mm or 24 cm`);
+  return new ShopError(`"${text}": ${why} (write it like 9 1/2 in, 5/8, 1 ft 3 in, 3.25 in, 240 mm or 24 cm)`);
 }
 
 /**

@@ -112,7 +112,7 @@ export function known(find: (id: string) => unknown, why: string): z.ZodType<str
     try {
       find(id);
     } catch (error) {
-      context.addIssue((error as Error).message.replace(/^.*?; /, '') + ` (${why})`);
+      context.addIssue(`${(error as Error).message.replace(/^.*?; /, '')} (${why})`);
     }
   });
 }
