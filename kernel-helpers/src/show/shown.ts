@@ -10,10 +10,10 @@ export interface Shown {
  * Puts things under the cell, in the order given. A plain string is shown as Markdown.
  * Outside the kernel (a test, a script) it does nothing.
  */
-export function show(...items: (Shown | string)[]): void {
+export function show(...items: (Shown | string | readonly Shown[])[]): void {
   const display = kernelDisplay();
   if (!display) return;
-  for (const item of items) {
+  for (const item of items.flat()) {
     const { mime, text } = typeof item === 'string' ? { mime: 'text/markdown', text: item } : item;
     display.raw(mime, text);
   }
