@@ -1,0 +1,80 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { basename, join, resolve } from 'node:path';
+import { ShopError } from '../measure/shop-error.js';
+import { type Fault, fault } from './chain.js';
+import type { Entry, Head } from './entry.js';
+import { readRecord, recordName } from './record-file.js';
+import { entryAt, type Stale, staleness, standing } from './stale.js';
+
+/** What a check of a commission's record found. */
+export interface CommissionCheck {
+  /** The folder's name. */
+  name: string;
+  /** The entries that can be read and were not changed. */
+  entries: readonly Entry[];
+  /** Number and hash of the last entry. */
+  head?: Head;
+  /** Lines that were changed, removed or moved, and entries that rest on something the record does not hold. */
+  faults: Fault[];
+  /** Standing decisions that rest on one that has changed since. */
+  stale: Stale[];
+  /** Length in bytes of a last line that was never finished; it does not count, and the next decision moves it aside. */
+  incomplete?: number;
+  /** Files that unfinished lines were moved to. */
+  setAside: string[];
+}
+
+/**
+ * Checks a commission's record: every line as it was written, in its place, resting on entries that are there.
+ *
+ * A record alone cannot show that whole lines were cut off its end, or that all of it was written anew. A head kept
+ * elsewhere (on the quote, in the shop book) can: give it as `head`.
+ *
+ * @param folder  the commission's folder
+ * @throws ShopError  when there is no such folder or no record in it
+ */
+export function checkCommission(folder: string, { head }: { head?: Head } = {}): CommissionCheck {
+  const place = resolve(folder);
+  if (!existsSync(place)) throw new ShopError(`There is no folder ${place}.`);
+  if (!existsSync(join(place, recordName))) {
+    throw new ShopError(`There is no record in ${place} yet: run its sheets first.`);
+  }
+  const chain = readRecord(place);
+  const faults = chain.faults.length > 0 ? chain.faults : contentFaults(chain.entries, head);
+  return {
+    name: basename(place),
+    entries: chain.entries,
+    head: chain.head,
+    faults,
+    stale: standing(chain.entries).flatMap((entry) => staleness(chain.entries, entry) ?? []),
+    incomplete: chain.incomplete?.length,
+    setAside: readdirSync(place).filter((name) => /^record-incomplete-[0-9a-f]+\.txt$/.test(name)),
+  };
+}
+
+/** What is wrong with a record whose every line is as it was written. */
+function contentFaults(entries: readonly Entry[], head: Head | undefined): Fault[] {
+  const faults = entries.flatMap((entry) => needFaults(entries, entry));
+  return head && !entryAt(entries, head) ? [...faults, cutFault(entries, head)] : faults;
+}
+
+function needFaults(entries: readonly Entry[], entry: Entry): Fault[] {
+  return Object.entries(entry.needs).flatMap(([what, need]) => {
+    const found = entryAt(entries, need);
+    if (found && found.what === what && found.seq < entry.seq) return [];
+    return fault(
+      entry.seq,
+      `line ${entry.seq} (${entry.what}) rests on ${what} as of entry ${need.seq}, which is not in this record as it was then`,
+    );
+  });
+}
+
+function cutFault(entries: readonly Entry[], { seq, hash }: Head): Fault {
+  const there = entries.some((entry) => entry.seq === seq);
+  return fault(
+    seq,
+    there
+      ? `entry ${seq} is not the one whose hash begins ${hash.slice(0, 12)}: the record was written anew`
+      : `entry ${seq}, known from elsewhere, is missing: the end of the record was cut off`,
+  );
+}

@@ -1,0 +1,190 @@
+import { statSync } from 'node:fs';
+import { basename, resolve } from 'node:path';
+import { ShopError } from '../measure/shop-error.js';
+import {
+  contentDifferences,
+  type Decision,
+  type DecisionContent,
+  decisionContent,
+  type Shape,
+  shapeProblem,
+} from './decision.js';
+import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
+import type { Decisions } from './decisions.js';
+import { demonstration, isCommission } from './demonstration.js';
+import type { Entry, Head, Versions } from './entry.js';
+import { appendEntry, soundEntries } from './record-file.js';
+import { sheetLinks } from './sheets.js';
+import { latest, staleness, staleText } from './stale.js';
+import { localTime, whoDecides } from './who-and-when.js';
+
+/** What became of a decision. */
+export interface Decided {
+  /** `recorded`: appended; `same`: the record says so already; `practice`: nothing is kept here. */
+  outcome: 'recorded' | 'same' | 'practice';
+  /** The entry that now stands for it. */
+  entry?: Entry;
+  /** The same in one sentence. */
+  note: string;
+}
+
+/** A commission as a sheet sees it: earlier decisions come out of its record, this one goes in. */
+export interface Commission<D = Decisions> {
+  /** The folder's name, `2026-03-12-tea-chest`. */
+  readonly name: string;
+  readonly folder: string;
+  /** True in a folder that is no commission: everything computes, nothing is kept. */
+  readonly practice: boolean;
+  /** What the commission had to say so far, each thing once. */
+  readonly said: readonly string[];
+  /**
+   * The results of an earlier decision, as they were recorded; they cannot be changed.
+   *
+   * @throws ShopError  when it was not decided yet, naming the sheet to run first, or when the record is damaged
+   */
+  need<What extends keyof D & string>(what: What): Readonly<D[What]>;
+  /**
+   * Records a decision, unless the record says the same already.
+   *
+   * @throws ShopError  when a finding says `stop` and no override gives a reason, or when the decision cannot be kept;
+   *                    the record is then as it was
+   */
+  decide<What extends keyof D & string>(what: What, decision: Decision<D[What]>): Decided;
+  /** All entries, oldest first; in practice those of the demonstration commission. */
+  entries(): readonly Entry[];
+  /** The record as a table. */
+  decisions(): DecisionRow[];
+  /** Number and hash of the last entry, to be kept outside the record as well: with it, a record cut short shows. */
+  head(): Head | undefined;
+}
+
+/** What a commission is opened with. @internal */
+export interface Opening<D> {
+  folder: string;
+  shapes: { [What in keyof D]: Shape };
+  versions: Versions;
+  /** Where notices go besides `said`. */
+  say: (line: string) => void;
+}
+
+/** Opens the commission in a folder. @internal */
+export function commissionIn<D>(opening: Opening<D>): Commission<D> {
+  const folder = existingFolder(opening.folder);
+  const name = basename(folder);
+  const practice = !isCommission(folder);
+  const rehearsal = practice ? undefined : rehearsalFolder();
+  const source = practice ? demonstration(folder) : folder;
+  const needs: Record<string, Head> = {};
+  const said: string[] = [];
+
+  const say = (line: string): void => {
+    if (said.includes(line)) return;
+    said.push(line);
+    opening.say(line);
+  };
+  const entries = (): Entry[] => (source === undefined ? [] : soundEntries(source));
+  const done = (outcome: Decided['outcome'], note: string, entry?: Entry): Decided => {
+    say(note);
+    return shortInCell({ outcome, entry, note }, entry ? `entry ${entry.seq}, ${shortHash(entry.hash)}` : outcome);
+  };
+
+  return {
+    name,
+    folder,
+    practice,
+    said,
+    entries,
+    decisions: () => decisionRows(entries()),
+    head: () => {
+      const last = entries().at(-1);
+      return last && { seq: last.seq, hash: last.hash };
+    },
+
+    need(what) {
+      const shape = shapeOf(what);
+      const real = entries();
+      const entry = (rehearsal && latest(soundEntries(rehearsal), what)) ?? latest(real, what);
+      if (!entry) {
+        throw new ShopError(
+          practice
+            ? `Practice takes ${what} from the demonstration commission, which has none yet: run npm start once.`
+            : `${what} is not decided yet in ${name}: run ${sheetFor(what)} first.`,
+        );
+      }
+      const wrong = shapeProblem(shape, entry.results, 'results');
+      if (wrong) {
+        throw new ShopError(
+          `${what} in the record of ${basename(source ?? folder)} (entry ${entry.seq}) is not as these sheets use it: ${wrong}. Run ${sheetFor(what)} again.`,
+        );
+      }
+      if (practice) {
+        say(
+          `Practice: nothing is kept, and earlier decisions are those of the demonstration commission ${basename(source ?? '')}.`,
+        );
+      }
+      const stale = practice || rehearsal ? undefined : staleness(real, entry);
+      if (stale) say(`${staleText(stale)} Run ${sheetFor(what)} again.`);
+      needs[what] = { seq: entry.seq, hash: entry.hash };
+      return entry.results as Readonly<D[typeof what]>;
+    },
+
+    decide(what, decision) {
+      const content = decisionContent(what, decision, shapeOf(what));
+      if (practice) return done('practice', `Practice: ${what} is worked out but not kept.`);
+      let standing: Entry | undefined;
+      const { entry, setAside } = appendEntry(rehearsal ?? folder, (recorded) => {
+        const before = latest(recorded, what);
+        standing = before && isSame(before, content, needs) ? before : undefined;
+        const made = { at: localTime(new Date()), who: whoDecides(), what, needs, versions: opening.versions };
+        return standing ? undefined : { ...made, ...content };
+      });
+      if (setAside) {
+        say(
+          `The last line of the record was never finished (the power failed, most likely), so it does not count. It is kept in ${setAside}.`,
+        );
+      }
+      if (standing) {
+        return done(
+          'same',
+          `Same: ${what} is as recorded on ${standing.at.slice(0, 10)}, entry ${standing.seq}.`,
+          standing,
+        );
+      }
+      return done('recorded', `${rehearsal ? 'Rehearsed' : 'Recorded'}: ${what}, entry ${entry?.seq}.`, entry);
+    },
+  };
+
+  function shapeOf(what: keyof D & string): Shape {
+    if (Object.hasOwn(opening.shapes, what)) return opening.shapes[what];
+    throw new ShopError(`There is no decision '${what}'; there are ${Object.keys(opening.shapes).join(', ')}.`);
+  }
+
+  function sheetFor(what: string): string {
+    return sheetLinks(folder).find((sheet) => sheet.decides.includes(what))?.file ?? `the sheet that decides ${what}`;
+  }
+}
+
+/** Whether a decision says what an entry says already; other versions alone are no change. */
+function isSame(entry: Entry, content: DecisionContent, needs: Record<string, Head>): boolean {
+  const sameNeeds =
+    Object.keys(needs).length === Object.keys(entry.needs).length &&
+    Object.entries(needs).every(([what, need]) => entry.needs[what]?.hash === need.hash);
+  return sameNeeds && contentDifferences(entry, content).length === 0;
+}
+
+function existingFolder(given: string): string {
+  const folder = resolve(given);
+  if (statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return folder;
+  throw new ShopError(`There is no folder ${folder}.`);
+}
+
+/** Where the decisions of a run that only compares go: set by the runner for `check`. */
+function rehearsalFolder(): string | undefined {
+  const given = process.env.COMMISSION_REHEARSAL;
+  return given ? existingFolder(given) : undefined;
+}
+
+// A cell's last value is printed: without this, that would be the whole entry.
+function shortInCell(decided: Decided, text: string): Decided {
+  return Object.defineProperty(decided, Symbol.for('nodejs.util.inspect.custom'), { value: () => text });
+}

@@ -1,0 +1,83 @@
+import { z } from 'zod';
+import type { Finding } from '../measure/finding.js';
+import { ShopError } from '../measure/shop-error.js';
+import { type Difference, differences } from './differences.js';
+import { type Entry, findingShape } from './entry.js';
+import { plainCopy } from './plain.js';
+
+/** A decision as a sheet hands it over. */
+export interface Decision<Results = unknown> {
+  /** What it was worked out from: the sheet's parameters. */
+  inputs: object;
+  /** What it hands on to later sheets. */
+  results: Results;
+  /** What the design rules say of it. */
+  findings?: Finding[];
+  /** For each `stop` that it goes on in spite of: the finding's rule, and the reason. */
+  overrides?: Record<string, string>;
+  /** The seed of its random numbers, when it used any. */
+  seed?: number;
+}
+
+/** The part of an entry that is the decision itself, apart from when, by whom and with what it was made. @internal */
+export type DecisionContent = Pick<Entry, 'inputs' | 'results' | 'findings' | 'overrides' | 'seed'>;
+
+/** A check of a decision's results; zod's types are of this form. @internal */
+export interface Shape {
+  safeParse(value: unknown): { success: boolean; error?: { issues: { path: PropertyKey[]; message: string }[] } };
+}
+
+/**
+ * A decision as the record would keep it.
+ *
+ * @throws ShopError  when it holds something that a record cannot keep, when its results are not of the right shape,
+ *                    or when a `stop` stands without a reason for going on
+ * @internal
+ */
+export function decisionContent(what: string, decision: Decision, shape: Shape): DecisionContent {
+  const content: DecisionContent = {
+    inputs: plainCopy(decision.inputs, `${what}: inputs`),
+    results: plainCopy(decision.results, `${what}: results`),
+    findings: plainCopy(decision.findings ?? [], `${what}: findings`),
+    overrides: plainCopy(decision.overrides ?? {}, `${what}: overrides`),
+    seed: decision.seed === undefined ? undefined : plainCopy(decision.seed, `${what}: seed`),
+  };
+  const wrong =
+    shapeProblem(shape, content.results, 'results') ??
+    shapeProblem(z.array(findingShape), content.findings, 'findings') ??
+    shapeProblem(z.record(z.string(), z.string()), content.overrides, 'overrides');
+  if (wrong) throw new ShopError(`${what} is not recorded: ${wrong}.`);
+  refuseStops(what, content);
+  return content;
+}
+
+/** Where data is not of its shape, as `results.width: expected number`; undefined when it is. @internal */
+export function shapeProblem(shape: Shape, value: unknown, where: string): string | undefined {
+  const issue = shape.safeParse(value).error?.issues[0];
+  return issue && `${[where, ...issue.path.map(String)].join('.')}: ${issue.message}`;
+}
+
+/** What differs between two makings of one decision, by name. @internal */
+export function contentDifferences(recorded: DecisionContent, now: DecisionContent): Difference[] {
+  return (['inputs', 'results', 'findings', 'overrides', 'seed'] as const).flatMap((part) =>
+    differences(recorded[part], now[part], part),
+  );
+}
+
+function refuseStops(what: string, { findings, overrides }: DecisionContent): void {
+  for (const [rule, reason] of Object.entries(overrides)) {
+    if (reason.trim() === '')
+      throw new ShopError(`${what} is not recorded: the override of '${rule}' gives no reason.`);
+    if (!findings.some((finding) => finding.rule === rule)) {
+      const rules = findings.map((finding) => `'${finding.rule}'`).join(', ') || 'none';
+      throw new ShopError(`${what} is not recorded: there is no rule '${rule}' to override; the rules here: ${rules}.`);
+    }
+  }
+  const stop = findings.find((finding) => finding.verdict === 'stop' && !Object.hasOwn(overrides, finding.rule));
+  if (!stop) return;
+  const { rule, figures, reason, change } = stop;
+  const why = [figures, reason, change].filter((text) => text !== undefined && text !== '').join(' ');
+  throw new ShopError(
+    `${what} is not recorded: ${rule}: ${why} To go on in spite of it, give overrides: { ${JSON.stringify(rule)}: 'your reason' }.`,
+  );
+}

@@ -1,0 +1,82 @@
+import { z } from 'zod';
+import type { Finding } from '../measure/finding.js';
+
+/** Where a record stands: the number of its last entry and the SHA-256 of that entry's line. */
+export interface Head {
+  seq: number;
+  hash: string;
+}
+
+/** What an entry was worked out with. */
+export interface Versions {
+  node: string;
+  /** The kernel and its TypeScript; absent when the decision was not made in the kernel. */
+  tslab?: string;
+  typescript?: string;
+  /** kernel-helpers: its version, and a digest of its built code (`source` when run unbuilt). */
+  helpers: string;
+  build: string;
+  /** Digest of each data file, by name. */
+  data: Record<string, string>;
+}
+
+/** One decision as the record keeps it. Entries are appended, never rewritten: a changed mind is a later entry. */
+export interface Entry {
+  /** 1 for the first entry, then counting up without a gap. */
+  seq: number;
+  /** Local date and time with its offset, `2026-03-12T19:30:00-05:00`. */
+  at: string;
+  who: string;
+  /** What was decided: `brief`, `sizing`, `lid`. */
+  what: string;
+  /** The earlier entries it rests on, by what they decided. */
+  needs: Record<string, Head>;
+  inputs: unknown;
+  results: unknown;
+  findings: Finding[];
+  /** Reasons for going on in spite of a `stop`, by rule. */
+  overrides: Record<string, string>;
+  seed?: number;
+  versions: Versions;
+  /** SHA-256 of the line before, as stored and without its newline; 64 zeros for the first. */
+  prev: string;
+  /** SHA-256 of this entry's own line, as stored and without its newline. Worked out on reading, not stored. */
+  hash: string;
+}
+
+/** What a decision brings to its entry; the chain adds the rest. @internal */
+export type EntryContent = Omit<Entry, 'seq' | 'prev' | 'hash'>;
+
+const digest = z.string().regex(/^[0-9a-f]{64}$/);
+
+/** @internal */
+export const findingShape = z.object({
+  rule: z.string().min(1),
+  verdict: z.enum(['ok', 'watch', 'stop']),
+  figures: z.string(),
+  reason: z.string(),
+  change: z.string().optional(),
+});
+
+/** What a stored line must hold, besides its seal. @internal */
+export const lineShape = z.object({
+  seq: z.int().positive(),
+  at: z.iso.datetime({ offset: true }),
+  who: z.string(),
+  what: z.string().min(1),
+  needs: z.record(z.string(), z.object({ seq: z.int().positive(), hash: digest })),
+  inputs: z.unknown(),
+  results: z.unknown(),
+  findings: z.array(findingShape),
+  overrides: z.record(z.string(), z.string()),
+  seed: z.number().optional(),
+  versions: z.object({
+    node: z.string(),
+    tslab: z.string().optional(),
+    typescript: z.string().optional(),
+    helpers: z.string(),
+    build: z.string(),
+    data: z.record(z.string(), z.string()),
+  }),
+  prev: digest,
+});

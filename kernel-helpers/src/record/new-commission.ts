@@ -1,0 +1,102 @@
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { ShopError } from '../measure/shop-error.js';
+import { diskError } from './disk-error.js';
+
+/** A commission's folder, just made. */
+export interface NewCommission {
+  /** `2026-03-12-tea-chest` */
+  name: string;
+  folder: string;
+  /** The sheets in it, by name. */
+  sheets: string[];
+}
+
+/**
+ * Makes the folder of a new commission, `data/commissions/<date>-<title>/`, with a copy of every template sheet.
+ * It appears whole or not at all, and an existing one is never touched.
+ *
+ * @param root  the daybook's own folder
+ * @param title  what is being made, "Tea chest"
+ * @param date  first day, `2026-03-12`
+ * @param templates  the folder of template sheets
+ * @throws ShopError  when title or date will not do, the folder is there already, or there are no templates
+ */
+export function newCommission({
+  root,
+  title,
+  date,
+  templates,
+}: {
+  root: string;
+  title: string;
+  date: string;
+  templates: string;
+}): NewCommission {
+  const name = `${checkedDate(date)}-${slug(title)}`;
+  const commissions = join(root, 'data', 'commissions');
+  const folder = join(commissions, name);
+  const sheets = existsSync(templates)
+    ? readdirSync(templates)
+        .filter((file) => file.endsWith('.ipynb'))
+        .sort()
+    : [];
+  if (sheets.length === 0) throw new ShopError(`There are no template sheets in ${templates}.`);
+  if (existsSync(folder)) throw alreadyThere(folder);
+
+  let next: string | undefined;
+  try {
+    mkdirSync(commissions, { recursive: true });
+    next = mkdtempSync(join(commissions, '.new-'));
+    for (const sheet of sheets) copyFileSync(join(templates, sheet), join(next, sheet));
+    renameSync(next, folder);
+  } catch (error) {
+    if (next) rmSync(next, { recursive: true, force: true });
+    throw existsSync(folder) ? alreadyThere(folder) : diskError(error, `${folder} cannot be made`);
+  }
+  return { name, folder, sheets };
+}
+
+/**
+ * A title as part of a folder's name: lower case, accents folded, everything but letters and digits to single dashes.
+ *
+ * @throws ShopError  when nothing is left of it
+ */
+export function slug(title: string): string {
+  const plain = title
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .toLowerCase();
+  const spelt = plain.replace(/[ßæœøłđðþı]/g, (letter) => spellings[letter] ?? letter).normalize('NFC');
+  const words = spelt.replace(/[^\p{L}\p{M}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '');
+  const short = [...words].slice(0, longest).join('').replace(/-+$/, '');
+  if (short === '') {
+    throw new ShopError(`The title is '${title}'; it needs at least one letter or digit, such as "Tea chest".`);
+  }
+  return short;
+}
+
+const longest = 60;
+
+// Letters that are no accented form of another, in the usual spelling without them.
+const spellings: Record<string, string> = {
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ø: 'o',
+  ł: 'l',
+  đ: 'd',
+  ð: 'd',
+  þ: 'th',
+  ı: 'i',
+};
+
+function checkedDate(date: string): string {
+  const day = new Date(`${date}T00:00:00Z`);
+  if (/^\d{4}-\d\d-\d\d$/.test(date) && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(date)) return date;
+  throw new ShopError(`The date is '${date}'; it must be a day of the calendar as year-month-day, such as 2026-03-12.`);
+}
+
+function alreadyThere(folder: string): ShopError {
+  return new ShopError(`${folder} is there already and stays as it is; give the new commission another title.`);
+}

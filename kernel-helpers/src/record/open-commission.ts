@@ -1,0 +1,23 @@
+import { type Commission, commissionIn } from './commission.js';
+import { decisionShapes } from './decisions.js';
+import { versionsInUse } from './versions.js';
+
+/**
+ * Opens the commission that a sheet stands in.
+ *
+ * A folder directly inside one named `commissions` is a commission. Any other is practice: everything computes,
+ * earlier decisions come from the demonstration commission, and nothing is kept.
+ *
+ * @param folder  the commission's folder; where the sheet stands when left out
+ * @param say  where its notices go, a line each; printed when left out
+ * @throws ShopError  when there is no such folder
+ */
+export function openCommission({
+  folder = process.cwd(),
+  say = console.log,
+}: {
+  folder?: string;
+  say?: (line: string) => void;
+} = {}): Commission {
+  return commissionIn({ folder, say, shapes: decisionShapes, versions: versionsInUse({}) });
+}

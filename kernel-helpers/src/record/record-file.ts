@@ -1,0 +1,128 @@
+import { closeSync, existsSync, fstatSync, fsyncSync, ftruncateSync, openSync, readFileSync, writeSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { ShopError } from '../measure/shop-error.js';
+import { type Chain, type Fault, nextLine, readChain, sha256 } from './chain.js';
+import { diskError, isSystemError } from './disk-error.js';
+import type { Entry, EntryContent } from './entry.js';
+import { sweepLock, withLock } from './lock.js';
+
+/** The record's file name in a commission's folder. @internal */
+export const recordName = 'record.jsonl';
+
+/** Reads and verifies the record in a folder; a folder without one reads as an empty record. @internal */
+export function readRecord(folder: string): Chain {
+  try {
+    return readChain(readFileSync(join(folder, recordName)));
+  } catch (error) {
+    if (isSystemError(error) && error.code === 'ENOENT') return readChain(new Uint8Array());
+    throw diskError(error, `The record in ${folder} cannot be read`);
+  }
+}
+
+/** The entries of the record in a folder. @throws ShopError when the record is damaged @internal */
+export function soundEntries(folder: string): Entry[] {
+  const { entries, faults } = readRecord(folder);
+  refuseDamaged(folder, faults);
+  return entries;
+}
+
+/** What appending did. @internal */
+export interface Appended {
+  /** The new entry, or undefined when there was none to append. */
+  entry?: Entry;
+  /** The file that an incomplete last line was moved to. */
+  setAside?: string;
+}
+
+/**
+ * Appends one entry: one whole line in a single write, on the disk before this returns, with no other writer between
+ * reading the record and writing to it.
+ *
+ * @param compose  gives the new entry from the record as it stands, or undefined for none
+ * @throws ShopError  when the record is damaged, locked or cannot be written; it is then as it was
+ * @internal
+ */
+export function appendEntry(
+  folder: string,
+  compose: (entries: Entry[]) => EntryContent | undefined,
+  wait?: number,
+): Appended {
+  const lock = join(folder, `${recordName}.lock`);
+  try {
+    return withLock(
+      lock,
+      () => {
+        sweepLock(lock);
+        return appendLocked(folder, compose);
+      },
+      wait,
+    );
+  } catch (error) {
+    throw diskError(error, `The record in ${folder} cannot be written`);
+  }
+}
+
+function appendLocked(folder: string, compose: (entries: Entry[]) => EntryContent | undefined): Appended {
+  const chain = readRecord(folder);
+  refuseDamaged(folder, chain.faults);
+  const setAside = chain.incomplete && moveAside(folder, chain.incomplete);
+  const content = compose(chain.entries);
+  if (!content) return { setAside };
+  const line = nextLine(chain.head, content);
+  const lead = chain.unterminated ? '\n' : '';
+  writeDurably(join(folder, recordName), 'a', Buffer.concat([Buffer.from(lead), line, Buffer.from('\n')]));
+  return { entry: readRecord(folder).entries.at(-1), setAside };
+}
+
+/** Keeps the bytes of an incomplete last line in a file of their own, then cuts them off the record. */
+function moveAside(folder: string, incomplete: Uint8Array): string {
+  // Named by its content, so doing this again after another power cut writes the same file.
+  const name = `record-incomplete-${sha256(incomplete).slice(0, 12)}.txt`;
+  writeDurably(join(folder, name), 'w', incomplete);
+  const fd = openSync(join(folder, recordName), 'r+');
+  try {
+    ftruncateSync(fd, fstatSync(fd).size - incomplete.length);
+    fsyncSync(fd);
+  } finally {
+    closeSync(fd);
+  }
+  return name;
+}
+
+/** Writes bytes in one go and waits for the disk; a failed or short write is taken back. */
+function writeDurably(path: string, flag: 'a' | 'w', bytes: Uint8Array): void {
+  const isNew = !existsSync(path);
+  const fd = openSync(path, flag);
+  try {
+    const size = fstatSync(fd).size;
+    try {
+      if (writeSync(fd, bytes) < bytes.length) throw new ShopError(`${path} has no room: the disk is full.`);
+      fsyncSync(fd);
+    } catch (error) {
+      ftruncateSync(fd, size);
+      throw error;
+    }
+  } finally {
+    closeSync(fd);
+  }
+  if (isNew) syncFolder(join(path, '..'));
+}
+
+// A new file's name is on the disk only when its folder is. Windows and some network drives see to that themselves and
+// refuse to be asked.
+function syncFolder(folder: string): void {
+  try {
+    const fd = openSync(folder, 'r');
+    fsyncSync(fd);
+    closeSync(fd);
+  } catch {}
+}
+
+function refuseDamaged(folder: string, faults: Fault[]): void {
+  const first = faults[0];
+  if (!first) return;
+  const more = faults.length > 1 ? ` (and ${faults.length - 1} more)` : '';
+  throw new ShopError(
+    `The record of ${basename(folder)} is damaged: ${first.problem}${more}. ${first.remedy} Until then nothing is read from it or added to it.`,
+  );
+}
