@@ -22,7 +22,7 @@ export interface RoughPart {
   width: number;
   /** Thinnest rough thickness sold that still gives the part. */
   thickness: number;
-  /** As the yard calls it: 4/4, or the inches where it has no such name. */
+  /** As the yard calls it, in quarters of an inch: 4/4. */
   called: string;
 }
 
@@ -34,9 +34,11 @@ const allowanceFields = z.strictObject({
   ),
 });
 
+// Yards sell hardwood from 4/4 up; thinner stock is resawn or planed away.
 const roughThicknesses = z
   .object({ thicknesses: z.array(z.object({ rough: z.number().positive(), quarters: z.string().nullable() })) })
-  .parse(data).thicknesses;
+  .parse(data)
+  .thicknesses.flatMap(({ rough, quarters }) => (quarters ? [{ rough, quarters }] : []));
 
 /**
  * Solid-wood parts as they are first cut from rough boards: longer, wider and thicker than finished.
@@ -64,7 +66,7 @@ export function roughParts(cut: { parts: Part[]; allowances?: MillingAllowances 
         length: part.length + allowance.length,
         width: (part.widthBefore ?? part.width) + allowance.width,
         thickness: sold.rough,
-        called: sold.quarters ?? `${sold.rough} in`,
+        called: sold.quarters,
       };
     });
 }

@@ -17,7 +17,7 @@ export interface MovementMethod {
   form: 'coefficient' | 'shrinkage';
   /** Coefficient (fraction for 1 %) or total shrinkage (%), turned to the ring angle. */
   figure: number;
-  /** Whether the tabled coefficient or the tabled shrinkage was taken (imported woods: the larger). */
+  /** Whether the tabled coefficient or the tabled shrinkage was taken (where they disagree, the larger). */
   basis: 'table of coefficients' | 'table of shrinkage';
   source: string;
   fromMemory: boolean;
@@ -66,7 +66,7 @@ const ninetyPercent = 1.6449;
  *   dD = D (Mf - Mi) / (100 M0/S - M0 + Mi)         otherwise, up to fibre saturation M0
  *
  * The strain is turned between tangential and radial by the ring angle: C = Ct cos² a + Cr sin² a.
- * Imported woods have a printed coefficient and a printed shrinkage that disagree: the larger is taken.
+ * Where the printed coefficient and the printed shrinkage of a wood disagree (most imported woods), the larger is taken.
  *
  * @param across  dimension across the grain now, in
  * @param species  id, such as `walnut-black`
@@ -137,12 +137,11 @@ function movementMethod(wood: Species, ringAngle: number, from: number, to: numb
     );
 
   const form = Math.min(from, to) >= 6 && Math.max(from, to) <= 14 ? 'coefficient' : 'shrinkage';
-  const printed =
-    candidates.find(({ basis }) => (basis === 'table of coefficients') === (form === 'coefficient')) ?? candidates[0];
-  const chosen =
-    wood.group === 'imported'
-      ? candidates.reduce((a, b) => (b.coefficient > a.coefficient ? b : a))
-      : (printed as (typeof candidates)[0]);
+  const own = candidates.find(({ basis }) => (basis === 'table of coefficients') === (form === 'coefficient'));
+  const printed = own ?? (candidates[0] as (typeof candidates)[0]);
+  // Tables that agree differ by rounding only.
+  const larger = candidates.find((other) => other.coefficient > 1.02 * printed.coefficient);
+  const chosen = larger ?? printed;
   return {
     form,
     figure: form === 'coefficient' ? chosen.coefficient : shrinkageFromCoefficient(chosen.coefficient, m0),
