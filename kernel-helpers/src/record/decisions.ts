@@ -1,4 +1,27 @@
 import { z } from 'zod';
+import { type Brief, briefFields } from '../box/brief.js';
+import type { LidFit } from '../box/lid-fit.js';
+import type { SizedBox } from '../box/size-box.js';
+import type { Cost } from '../money/cost.js';
+import type { Hours } from '../money/hours.js';
+import type { Quote } from '../money/quote.js';
+import type { Board } from '../stock/boards.js';
+import type { MillingLoss } from '../stock/milling-loss.js';
+
+/** The width the lid is planed to, and the year it was fitted for. */
+export type LidDecision = Omit<LidFit, 'findings'>;
+
+/** What is bought and what of it becomes the piece. */
+export interface StockDecision extends Omit<MillingLoss, 'findings'> {
+  boards: Board[];
+}
+
+/** What the piece takes, costs and is offered for. */
+export interface QuoteDecision {
+  hours: Hours & { low: number; high: number };
+  cost: Cost;
+  quote: Quote;
+}
 
 /**
  * What each decision hands on: `job.need('sizing')` gives `Decisions['sizing']`.
@@ -7,12 +30,38 @@ import { z } from 'zod';
  * from, name it below, and say the same in `decisionShapes`. The compiler holds the two together.
  */
 export interface Decisions {
-  brief: Record<string, unknown>;
-  sizing: Record<string, unknown>;
-  lid: Record<string, unknown>;
-  stock: Record<string, unknown>;
-  quote: Record<string, unknown>;
+  brief: Brief;
+  sizing: SizedBox;
+  lid: LidDecision;
+  stock: StockDecision;
+  quote: QuoteDecision;
 }
+
+const number = z.number();
+const inches = z.number().min(0);
+const amount = z.looseObject({ minor: z.int(), currency: z.string().length(3) });
+const window = z.looseObject({ narrowest: inches, widest: inches });
+const part = z.looseObject({
+  name: z.string(),
+  count: z.int().min(1),
+  length: inches,
+  width: inches,
+  thickness: inches,
+});
+const groove = z.looseObject({
+  board: z.string(),
+  groove: z.string(),
+  fromBottom: inches,
+  width: inches,
+  depth: inches,
+});
+const month = z.looseObject({
+  month: z.int().min(1).max(12),
+  moisture: inches,
+  clearance: number,
+  low: number,
+  high: number,
+});
 
 /**
  * What a decision's results must look like, on the way into the record and out of it. Results are handed on as they
@@ -20,10 +69,24 @@ export interface Decisions {
  *
  * @internal
  */
-export const decisionShapes: { [What in keyof Decisions]: z.ZodType<Decisions[What]> } = {
-  brief: z.record(z.string(), z.unknown()),
-  sizing: z.record(z.string(), z.unknown()),
-  lid: z.record(z.string(), z.unknown()),
-  stock: z.record(z.string(), z.unknown()),
-  quote: z.record(z.string(), z.unknown()),
+export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
+  brief: briefFields,
+  sizing: z.looseObject({
+    design: z.looseObject({ insideLength: inches, insideWidth: inches, insideDepth: inches, stockThickness: inches }),
+    parts: z.array(part).min(1),
+    overall: z.looseObject({ length: inches, width: inches, height: inches }),
+    grooves: z.array(groove),
+    markingGauge: inches,
+  }),
+  lid: z.looseObject({ fittedWidth: inches, opening: inches, window, byMonth: z.array(month).length(12) }),
+  stock: z.looseObject({
+    boards: z.array(z.looseObject({ mark: z.string(), price: inches })),
+    bought: inches,
+    yield: inches,
+  }),
+  quote: z.looseObject({
+    hours: z.looseObject({ mean: inches, low: inches, high: inches }),
+    cost: z.looseObject({ total: amount }),
+    quote: z.looseObject({ price: amount, deposit: amount, balance: amount, validUntil: z.iso.date() }),
+  }),
 };

@@ -1,4 +1,5 @@
 import { type Commission, commissionIn } from './commission.js';
+import { dataVersions } from './data-versions.js';
 import { decisionShapes } from './decisions.js';
 import { versionsInUse } from './versions.js';
 
@@ -19,5 +20,5 @@ export function openCommission({
   folder?: string;
   say?: (line: string) => void;
 } = {}): Commission {
-  return commissionIn({ folder, say, shapes: decisionShapes, versions: versionsInUse({}) });
+  return commissionIn({ folder, say, shapes: decisionShapes, versions: versionsInUse(dataVersions()) });
 }

@@ -1,0 +1,14 @@
+import { createHash } from 'node:crypto';
+import cautions from '../../../data/cautions.json';
+import climates from '../../../data/climates.json';
+import lumber from '../../../data/lumber.json';
+import operations from '../../../data/operations.json';
+import species from '../../../data/species.json';
+
+const files = { cautions, climates, lumber, operations, species };
+
+/** Digest of each data file's values, by its name under data/: says which figures a decision was made with. @internal */
+export function dataVersions(): Record<string, string> {
+  const digest = (data: unknown) => createHash('sha256').update(JSON.stringify(data)).digest('hex').slice(0, 16);
+  return Object.fromEntries(Object.entries(files).map(([name, data]) => [`${name}.json`, digest(data)]));
+}
