@@ -1,0 +1,40 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { expect, test } from 'vitest';
+
+const source = join(import.meta.dirname, '..', '..', 'kernel-helpers', 'src');
+
+// A file may import from folders earlier in this list, or from its own.
+const pure = ['measure', 'wood', 'box', 'joints', 'stock', 'surface', 'money', 'time'];
+const folders = [...pure, 'record', 'show', 'runner'];
+
+const files = readdirSync(source, { recursive: true, encoding: 'utf8' })
+  .filter((name) => /\.(ts|cjs)$/.test(name) && name.includes(sep))
+  .map((name) => ({ name: name.replaceAll(sep, '/'), text: readFileSync(join(source, name), 'utf8') }));
+
+const folderOf = (name: string) => name.split('/')[0] as string;
+
+function importsOf(text: string): string[] {
+  return [...text.matchAll(/\b(?:from|import|require)\s*\(?\s*['"]([^'"]+)['"]/g)].map((match) => match[1] as string);
+}
+
+test('every folder of the source has its place in the order', () => {
+  expect(files.filter((file) => !folders.includes(folderOf(file.name))).map((file) => file.name)).toEqual([]);
+});
+
+test('a file imports only from folders before its own', () => {
+  const upward = files.flatMap(({ name, text }) =>
+    importsOf(text)
+      .filter((path) => path.startsWith('.'))
+      .map((path) => relative(source, join(source, name, '..', path)).replaceAll(sep, '/'))
+      .filter((target) => folders.indexOf(folderOf(target)) > folders.indexOf(folderOf(name)) || !target.includes('/'))
+      .map((target) => `${name} imports ${target}`),
+  );
+  expect(upward).toEqual([]);
+});
+
+test('only record, show and runner touch files, clock, chance or the machine', () => {
+  const outside = /['"]node:|\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bprocess\.|\bperformance\.|\bfetch\(/;
+  const impure = files.filter(({ name, text }) => pure.includes(folderOf(name)) && outside.test(text));
+  expect(impure.map((file) => file.name)).toEqual([]);
+});
