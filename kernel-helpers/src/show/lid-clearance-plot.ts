@@ -1,0 +1,191 @@
+import type { LidFit } from '../box/lid-fit.js';
+import { spreadApart } from './label-places.js';
+import { plot } from './plot.js';
+import type { Shown } from './shown.js';
+import { element, fontSize, quietInk, textWidth } from './svg.js';
+
+/** What the plot needs of a fit through the year; see {@link LidFit}. Inches, both sides together. */
+export type LidYear = Pick<LidFit, 'limits'> & {
+  byMonth: Month[];
+};
+
+type Month = Pick<LidFit['byMonth'][0], 'month' | 'clearance' | 'low' | 'high'>;
+
+const monthNames = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
+const width = 720;
+const height = 400;
+const margins = { marginTop: 34, marginRight: 150, marginBottom: 34, marginLeft: 58 };
+const inner = height - margins.marginTop - margins.marginBottom;
+/** Room for a label beyond each limit, pixels. */
+const beyond = 30;
+
+/**
+ * Clearance of a sliding lid over the twelve months: the middling board as a line, nine boards in ten as a band, and the
+ * two limits, below which it binds and above which it loses its hold. Everything is labelled where it stands.
+ *
+ * @param fit  as `lidFit` returns it; inches
+ */
+export function lidClearancePlot(fit: LidYear): Shown {
+  const months = [...fit.byMonth].sort((a, b) => a.month - b.month);
+  const { leastClearance, mostClearance } = fit.limits;
+  const lowest = Math.min(leastClearance, ...months.map(({ low }) => low));
+  const highest = Math.max(mostClearance, ...months.map(({ high }) => high));
+  const perPixel = (highest - lowest) / (inner - 2 * beyond);
+  const domain = [lowest - beyond * perPixel, highest + beyond * perPixel] as const;
+  const toPixel = (inches: number) => margins.marginTop + ((domain[1] - inches) / (domain[1] - domain[0])) * inner;
+  const fromPixel = (y: number) => domain[1] - ((y - margins.marginTop) / inner) * (domain[1] - domain[0]);
+
+  const tightest = months.reduce((a, b) => (b.clearance < a.clearance ? b : a));
+  const loosest = months.reduce((a, b) => (b.clearance > a.clearance ? b : a));
+  const last = months.at(-1) as Month;
+  const [lineLabel, bandLabel] = spreadApart(
+    [toPixel(last.clearance), toPixel((last.high + last.low) / 2) + 1],
+    fontSize + 5,
+    margins.marginTop,
+    height - margins.marginBottom,
+  ) as [number, number];
+
+  const zones = [
+    { from: domain[0], to: leastClearance, words: `binds: less than ${inches(leastClearance)}`, side: 'low' },
+    { from: mostClearance, to: domain[1], words: `loses its hold: more than ${inches(mostClearance)}`, side: 'high' },
+  ] as const;
+  const zoneLabels = zones.map(({ words, side }) => ({
+    ...clearest(months, words, side),
+    y: side === 'low' ? leastClearance - 0.5 * beyond * perPixel : mostClearance + 0.5 * beyond * perPixel,
+    words,
+  }));
+  const halo = { stroke: 'white', strokeWidth: 6, fill: '#1a1a1a' };
+
+  const value = ({ clearance, month }: Month) => `in ${monthNames[month - 1]} at ${inches(clearance)}`;
+  const extremes = [
+    {
+      month: tightest.month,
+      edge: tightest.low,
+      dy: 14,
+      words: `${inches(tightest.clearance)}, at worst ${inches(tightest.low)}`,
+    },
+    {
+      month: loosest.month,
+      edge: loosest.high,
+      dy: -14,
+      words: `${inches(loosest.clearance)}, at most ${inches(loosest.high)}`,
+    },
+  ];
+
+  const alt =
+    `Clearance of the lid by month, both sides together, in inches. It is tightest ${value(tightest)} and loosest ${value(loosest)}. ` +
+    `It binds below ${inches(leastClearance)} and loses its hold above ${inches(mostClearance)}.`;
+  return plot(
+    (Plot) => ({
+      width,
+      height,
+      ...margins,
+      x: {
+        domain: [0.7, 12.3],
+        ticks: months.map(({ month }) => month),
+        tickFormat: (month: number) => monthNames[month - 1]?.slice(0, 3),
+        label: null,
+        tickSize: 0,
+      },
+      y: { domain, ticks: 6, label: 'Clearance, both sides together, in', labelArrow: 'none' },
+      marks: [
+        hatch,
+        Plot.gridY({ ticks: 6, stroke: '#d8d8d8', strokeOpacity: 1 }),
+        Plot.rect(zones, { x1: 0.7, x2: 12.3, y1: 'from', y2: 'to', fill: 'url(#beyond)' }),
+        Plot.areaY(months, { x: 'month', y1: 'low', y2: 'high', fill: '#c3ccd6', fillOpacity: 1 }),
+        Plot.ruleY([leastClearance], { stroke: '#1a1a1a', strokeWidth: 2, strokeDasharray: '8 4' }),
+        Plot.ruleY([mostClearance], { stroke: '#1a1a1a', strokeWidth: 2, strokeDasharray: '2 4' }),
+        Plot.line(months, { x: 'month', y: 'clearance', stroke: '#1a1a1a', strokeWidth: 2 }),
+        Plot.dot(months, { x: 'month', y: 'clearance', r: 3.5, fill: '#1a1a1a' }),
+        Plot.text(zoneLabels, { x: 'month', y: 'y', text: 'words', textAnchor: 'middle', ...halo }),
+        ...extremes.map((extreme) =>
+          Plot.text([extreme], {
+            x: 'month',
+            y: 'edge',
+            dy: extreme.dy,
+            text: 'words',
+            textAnchor: anchorAt(extreme.month),
+            fontWeight: 'bold',
+            ...halo,
+          }),
+        ),
+        Plot.link([last], { x1: 12.12, x2: 12.12, y1: 'low', y2: 'high', stroke: quietInk, strokeWidth: 3 }),
+        Plot.text(
+          [
+            { y: fromPixel(lineLabel), words: 'middling board' },
+            { y: fromPixel(bandLabel), words: 'nine boards in ten' },
+          ],
+          { x: 12.3, y: 'y', text: 'words', textAnchor: 'start', dx: 8 },
+        ),
+      ],
+    }),
+    {
+      alt,
+      caption: `The lid is tightest ${value(tightest)} and loosest ${value(loosest)}. ${verdict(months, fit.limits)}`,
+    },
+  );
+}
+
+/** Where along the year a limit's label stands farthest from the data. */
+function clearest(months: Month[], words: string, side: 'low' | 'high'): { month: number } {
+  const perMonth = (width - margins.marginLeft - margins.marginRight) / 11.6;
+  const half = textWidth(words) / perMonth / 2;
+  const nearest = (middle: number) => {
+    const near = months.filter(({ month }) => Math.abs(month - middle) <= half + 0.5);
+    return Math.min(...near.map(({ low, high }) => (side === 'low' ? low : -high)));
+  };
+  const middles = [...Array(25).keys()].map((i) => i / 2).filter((month) => month - half > 0.8 && month + half < 12.2);
+  return { month: middles.reduce((best, middle) => (nearest(middle) > nearest(best) ? middle : best)) };
+}
+
+/** A label at either end of the year stays inside the frame. */
+function anchorAt(month: number): 'start' | 'middle' | 'end' {
+  if (month < 4) return 'start';
+  return month > 9 ? 'end' : 'middle';
+}
+
+function verdict(months: Month[], { leastClearance, mostClearance }: LidYear['limits']): string {
+  const outside = months.filter(({ low, high }) => low < leastClearance - 1e-9 || high > mostClearance + 1e-9);
+  if (outside.length === 0) return 'Nine boards in ten stay between the two limits all year.';
+  const names = outside.map(({ month }) => monthNames[month - 1]).join(', ');
+  return `The band crosses a limit in ${names}.`;
+}
+
+function inches(length: number): string {
+  return `${length.toFixed(3).replace('-', '\u2212')} in`;
+}
+
+/** Diagonal strokes: a zone that is told from the band without colour. */
+function hatch(
+  _index: unknown,
+  _scales: unknown,
+  _values: unknown,
+  _dimensions: unknown,
+  context: HatchContext,
+): unknown {
+  const defs = context.document.createElementNS('http://www.w3.org/2000/svg', 'defs');
+  defs.innerHTML = element(
+    'pattern',
+    { id: 'beyond', width: 7, height: 7, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' },
+    element('path', { d: 'M0,0V7', stroke: '#9a9a9a', 'stroke-width': 1.5 }),
+  );
+  return defs;
+}
+
+interface HatchContext {
+  document: { createElementNS(namespace: string, name: string): { innerHTML: string } };
+}
