@@ -12,7 +12,7 @@ export interface JupyterLab {
   address: string;
   /** Comes when the server has ended, however that came. */
   ended: Promise<void>;
-  /** Ends the server and its kernels; told a second time, at once and by force. */
+  /** Ends the server and its kernels, by force when they take longer than 20 s. */
   stop(): void;
 }
 
@@ -77,8 +77,8 @@ export async function startJupyterLab(
     address: `http://127.0.0.1:${port}/lab/tree/worksheets?token=${token}`,
     ended,
     stop() {
-      if (server.stdin?.writableEnded) server.kill('SIGKILL');
       server.stdin?.end();
+      setTimeout(() => server.kill('SIGKILL'), 20_000).unref();
     },
   };
 }

@@ -29,12 +29,14 @@ export async function lab(args: string[]): Promise<void> {
   const server = await startJupyterLab(root, environment, !args.includes('--no-browser'));
   say(`The sheets are open at ${server.address}`);
   say('Ctrl-C here stops JupyterLab and its kernels.');
+  let stopping = false;
   const stop = () => {
+    if (stopping) return;
+    stopping = true;
     say('Stopping JupyterLab and its kernels ...');
     server.stop();
   };
-  const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
-  for (const signal of signals) process.on(signal, stop);
+  // One Ctrl-C can come twice: from the terminal, and passed on by npm.
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, stop);
   await server.ended;
-  for (const signal of signals) process.off(signal, stop);
 }
