@@ -131,11 +131,12 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     decide(what, decision) {
       const content = decisionContent(what, decision, shapeOf(what));
       if (practice) return done('practice', `Practice: ${what} is worked out but not kept.`);
+      const { [what]: _, ...restsOn } = needs;
       let standing: Entry | undefined;
       const { entry, setAside } = appendEntry(rehearsal ?? folder, (recorded) => {
         const before = latest(recorded, what);
-        standing = before && isSame(before, content, needs) ? before : undefined;
-        const made = { at: localTime(new Date()), who: whoDecides(), what, needs, versions: opening.versions };
+        standing = before && isSame(before, content, restsOn) ? before : undefined;
+        const made = { at: localTime(new Date()), who: whoDecides(), what, needs: restsOn, versions: opening.versions };
         return standing ? undefined : { ...made, ...content };
       });
       if (setAside) {

@@ -1,0 +1,97 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
+import { newCommission, slug } from '../../kernel-helpers/src/record/new-commission.js';
+import { open, testFolder, writeSheet } from './setting.js';
+
+function shop(): { root: string; templates: string } {
+  const root = testFolder();
+  const templates = join(root, 'worksheets', 'commission');
+  mkdirSync(templates, { recursive: true });
+  writeSheet(templates, '02-sizing.ipynb', "job.need('brief')");
+  writeSheet(templates, '01-brief.ipynb', "job.decide('brief', {})");
+  return { root, templates };
+}
+
+const order = { title: 'Tea chest', date: '2026-03-12' };
+
+describe('a new commission', () => {
+  it('is a dated folder with a copy of every template sheet', () => {
+    const { root, templates } = shop();
+    writeFileSync(join(templates, 'notes.txt'), 'not a sheet');
+    const made = newCommission({ root, templates, ...order });
+    const folder = join(root, 'data', 'commissions', '2026-03-12-tea-chest');
+    const sheets = ['01-brief.ipynb', '02-sizing.ipynb'];
+    expect(made).toEqual({ name: '2026-03-12-tea-chest', folder, sheets });
+    expect(readdirSync(folder).sort()).toEqual(sheets);
+    for (const name of sheets) expect(readFileSync(join(folder, name))).toEqual(readFileSync(join(templates, name)));
+    expect(open(folder).practice).toBe(false);
+  });
+
+  it('never touches one that is there already', () => {
+    const { root, templates } = shop();
+    const { folder } = newCommission({ root, templates, ...order });
+    writeFileSync(join(folder, '01-brief.ipynb'), 'worked');
+    const again = () => newCommission({ root, templates, ...order, title: 'TEA  CHEST!' });
+    expect(again).toThrow(ShopError);
+    expect(again).toThrow('stays as it is');
+    expect(readFileSync(join(folder, '01-brief.ipynb'), 'utf8')).toBe('worked');
+    expect(readdirSync(dirname(folder))).toEqual(['2026-03-12-tea-chest']);
+  });
+
+  it('leaves nothing behind when a sheet cannot be copied', () => {
+    const { root, templates } = shop();
+    mkdirSync(join(templates, '03-not-a-file.ipynb'));
+    expect(() => newCommission({ root, templates, ...order })).toThrow(ShopError);
+    expect(readdirSync(join(root, 'data', 'commissions'))).toEqual([]);
+  });
+
+  it.each(['2026-02-30', '12 March 2026', '2026-3-1', '', '../../2026-03-12'])('refuses the date %o', (date) => {
+    const { root, templates } = shop();
+    expect(() => newCommission({ root, templates, ...order, date })).toThrow('a day of the calendar');
+    expect(readdirSync(root)).toEqual(['worksheets']);
+  });
+
+  it('needs templates', () => {
+    const { root } = shop();
+    for (const templates of [root, join(root, 'gone')]) {
+      expect(() => newCommission({ root, templates, ...order })).toThrow('no template sheets');
+    }
+  });
+});
+
+describe('the folder name that a title gives', () => {
+  it.each([
+    ['Tea chest', 'tea-chest'],
+    ['  Émile’s   “Grande” Boîte ', 'emile-s-grande-boite'],
+    ['Straße/Größe øre Łódź', 'strasse-grosse-ore-lodz'],
+    ['İstanbul ıhlamur', 'istanbul-ihlamur'],
+    ['../../etc/passwd', 'etc-passwd'],
+    ['C:\\Windows', 'c-windows'],
+    ['茶箱', '茶箱'],
+    ['चाय की पेटी', 'चाय-की-पेटी'],
+    ['box\u0000\n2', 'box-2'],
+  ])('%o is %o', (title, expected) => {
+    expect(slug(title)).toBe(expected.normalize('NFC'));
+  });
+
+  it('needs a letter or a digit', () => {
+    for (const title of ['', ' ', '...', '../..', '—']) expect(() => slug(title)).toThrow(ShopError);
+  });
+
+  it('is one plain folder name, whatever the title', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', maxLength: 200 }), (title) => {
+        fc.pre(/[\p{L}\p{N}]/u.test(title.normalize('NFKD')));
+        const name = slug(title);
+        expect(name).toMatch(/^[\p{L}\p{M}\p{N}]+(-[\p{L}\p{M}\p{N}]+)*$/u);
+        expect(basename(name)).toBe(name);
+        expect(Buffer.byteLength(`2026-03-12-${name}`)).toBeLessThan(256);
+        expect(slug(name)).toBe(name);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});

@@ -1,0 +1,38 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { sheetLinks } from '../../kernel-helpers/src/record/sheets.js';
+import { testFolder, writeSheet } from './setting.js';
+
+describe('how sheets hang together', () => {
+  it('is read off the calls in their code cells', () => {
+    const folder = testFolder();
+    writeSheet(
+      folder,
+      '04-lid.ipynb',
+      'const sizing = job.need(\'sizing\');\nconst brief = job.need( "brief" );',
+      'job.need(`sizing`);\njob.decide(\n  "lid",\n  { inputs },\n);',
+    );
+    writeSheet(folder, '01-brief.ipynb', "job.decide('brief', {})");
+    expect(sheetLinks(folder)).toEqual([
+      { file: '01-brief.ipynb', needs: [], decides: ['brief'] },
+      { file: '04-lid.ipynb', needs: ['sizing', 'brief'], decides: ['lid'] },
+    ]);
+  });
+
+  it('leaves out comments, prose and files that are no notebooks', () => {
+    const folder = testFolder();
+    writeSheet(
+      folder,
+      '01-brief.ipynb',
+      "// job.need('quote')\n/* job.need('lid') */ const url = 'https://example.org';",
+    );
+    const prose = { cell_type: 'markdown', source: "`job.need('sizing')` gives the sizes" };
+    writeFileSync(join(folder, '02-prose.ipynb'), JSON.stringify({ cells: [prose] }));
+    writeFileSync(join(folder, '03-torn.ipynb'), '{"cells": [');
+    writeFileSync(join(folder, 'notes.txt'), "job.need('brief')");
+    expect(sheetLinks(folder)).toEqual(
+      ['01-brief.ipynb', '02-prose.ipynb', '03-torn.ipynb'].map((file) => ({ file, needs: [], decides: [] })),
+    );
+  });
+});
