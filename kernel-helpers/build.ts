@@ -1,6 +1,6 @@
 /** Builds dist/: one bundled ES module for the sheets, one for the commands, and plain declarations beside them. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, renameSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, renameSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -31,8 +31,13 @@ await build({
   },
 });
 
+// Preloaded into kernels as it stands, before any module loader of ours.
+copyFileSync(join(here, 'src', 'runner', 'kernel-guard.cjs'), join(next, 'kernel-guard.cjs'));
+
 const tsc = createRequire(import.meta.url).resolve('typescript/bin/tsc');
-const types = spawnSync(process.execPath, [tsc, '-p', join(here, 'tsconfig.build.json'), '--outDir', next], { stdio: 'inherit' });
+const types = spawnSync(process.execPath, [tsc, '-p', join(here, 'tsconfig.build.json'), '--outDir', next], {
+  stdio: 'inherit',
+});
 if (types.status !== 0) process.exit(types.status ?? 1);
 
 // Swapped in whole, so that a failed build leaves the last good one and a running kernel never meets half of one.

@@ -1,0 +1,16 @@
+import { basename } from 'node:path';
+import type { FinishedSheet, SheetsRun } from './run-sheets.js';
+
+/** One line about a sheet that ran: `04-lid-through-the-year  9 cells  1.3 s  recorded lid, entry 3`. */
+export function sheetLine({ file, cells, seconds }: FinishedSheet, outcome: string): string {
+  const counted = `${cells} ${cells === 1 ? 'cell' : 'cells'}`.padStart(8);
+  return `  ${basename(file, '.ipynb').padEnd(26)} ${counted} ${seconds.toFixed(1).padStart(6)} s  ${outcome}`;
+}
+
+/** Where a run stopped and why: sheet, cell, line and error. */
+export function failureText({ file, cell, cells, line, message }: NonNullable<SheetsRun['failure']>): string {
+  const place = cell === 0 ? `${file}, before its first cell` : `${file}, cell ${cell} of ${cells}`;
+  const source = line ? [`  line ${line.number}:  ${line.text}`] : [];
+  const text = message.split('\n').map((each) => `  ${each}`);
+  return [`Stopped at ${place}.`, ...source, ...text].join('\n');
+}
