@@ -8,9 +8,12 @@ import { build } from 'esbuild';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const dist = join(here, 'dist');
-const next = join(here, 'dist.next');
-const previous = join(here, 'dist.previous');
-for (const folder of [next, previous]) rmSync(folder, { recursive: true, force: true });
+// Named by the process, so that two builds at once do not meet.
+const next = join(here, `dist.next-${process.pid}`);
+const previous = join(here, `dist.previous-${process.pid}`);
+process.on('exit', () => {
+  for (const folder of [next, previous]) rmSync(folder, { recursive: true, force: true });
+});
 
 // Bundled because mathjs and Plot as hundreds of loose files cost the kernel over half a second; bundled, under 0.1 s.
 await build({
@@ -43,4 +46,3 @@ if (types.status !== 0) process.exit(types.status ?? 1);
 // Swapped in whole, so that a failed build leaves the last good one and a running kernel never meets half of one.
 if (existsSync(dist)) renameSync(dist, previous);
 renameSync(next, dist);
-rmSync(previous, { recursive: true, force: true });

@@ -1,7 +1,15 @@
 export type { Brief, Joint } from './box/brief.js';
 export { readBrief } from './box/brief.js';
+export type { FitOdds } from './box/fit-odds.js';
+export { fitOdds } from './box/fit-odds.js';
 export type { LidFit, LidFitInput, LidMonth } from './box/lid-fit.js';
 export { lidFit } from './box/lid-fit.js';
+export type { Lever } from './box/lid-levers.js';
+export { lidLevers } from './box/lid-levers.js';
+export type { FastenerTravel, MovingPiece, PieceFit } from './box/panel-fits.js';
+export { drawerFit, fastenerTravel, panelFit } from './box/panel-fits.js';
+export type { FitMonth, MonthOfMoisture, SeasonalFit } from './box/seasonal-fit.js';
+export { equilibriumByMonth, seasonalFit } from './box/seasonal-fit.js';
 export type { BoxBrief, BoxDesign, Groove, Part, SizedBox } from './box/size-box.js';
 export { sizeBox } from './box/size-box.js';
 export { boardLengthFormula, heightFormula, lidLengthFormula, lidWidthFormula } from './box/size-formulas.js';

@@ -72,7 +72,7 @@ describe('a sliding lid through the year', () => {
       air: yearOfAir({ place: 'minneapolis', heating: { heatTo: 20 } }),
     });
     expect(fit.window.narrowest).toBeGreaterThan(fit.window.widest);
-    expect(fit.findings[0]).toMatchObject({ rule: 'a width that fits the whole year', verdict: 'stop' });
+    expect(fit.findings[0]).toMatchObject({ rule: 'lid: a width that fits the whole year', verdict: 'stop' });
   });
 
   it.each([
