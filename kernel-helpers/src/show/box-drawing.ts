@@ -47,13 +47,13 @@ const gap = 20;
  *
  * @param box  as `sizeBox` returns it; inches
  * @param options.lengths  how sizes are shown; tape fractions unless told otherwise
- * @param options.denominator  finest tape mark; 1/32 unless told otherwise
+ * @param options.denominator  finest tape mark; 1/64 unless told otherwise
  */
 export function boxDrawing(
   box: DrawnBox,
   options: { lengths?: LengthSystem; denominator?: 8 | 16 | 32 | 64 } = {},
 ): Shown {
-  const { lengths: system = 'tape', denominator } = options;
+  const { lengths: system = 'tape', denominator = 64 } = options;
   const show = (inches: number) => formatLength(inches, { system, denominator });
   const { overall, design } = box;
   const [plan, front, side] = [planView(box, show), frontView(box, show), sideView(box, show)];

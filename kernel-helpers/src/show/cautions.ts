@@ -42,13 +42,13 @@ let known: ReadonlyMap<string, Cautions> | undefined;
 export function cautions(...operations: string[]): Shown {
   known ??= readCautions(cautionData);
   const entries = operations.map((id) => entryOf(known as ReadonlyMap<string, Cautions>, id, 'cautions'));
-  return { mime: 'text/html', text: `<div class="daybook-cautions">${entries.map(block).join('')}</div>` };
+  return { mime: 'text/html', text: entries.map(block).join('') };
 }
 
 function block({ operation, points, comesFirst, source }: Cautions): string {
   const list = points.map((point) => `<li>${escapeHtml(point)}</li>`).join('');
   return (
-    `<p><strong>▲ Caution: ${escapeHtml(operation)}</strong></p><ul>${list}</ul>` +
-    `<p><strong>${escapeHtml(comesFirst)}</strong> <small>(${escapeHtml(source)})</small></p>`
+    `<div class="daybook-caution"><p><strong>▲ Caution: ${escapeHtml(operation)}</strong></p><ul>${list}</ul>` +
+    `<p><strong>${escapeHtml(comesFirst)}</strong> <small>(${escapeHtml(source)})</small></p></div>`
   );
 }

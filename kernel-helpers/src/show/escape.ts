@@ -12,10 +12,8 @@ export function escapeHtml(text: string): string {
 
 /** Text as it must be written inside Markdown so that it stays just that text. */
 export function escapeMarkdown(text: string): string {
-  return escapeHtml(text.replace(/\s+/g, ' ')).replace(
-    /[\\`*_{}[\]()#+\-.!|~$^=:]/g,
-    (mark) => `&#${mark.charCodeAt(0)};`,
-  );
+  const oneLine = text.replace(unprintable, '\ufffd').replace(/\s+/g, ' ');
+  return oneLine.replace(/[&<>"'\\`*_{}[\]()#+\-.!|~$^=:]/g, (mark) => `&#${mark.charCodeAt(0)};`);
 }
 
 /**

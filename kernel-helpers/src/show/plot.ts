@@ -16,6 +16,9 @@ interface SvgElement {
   setAttribute(name: string, value: string): void;
 }
 
+/** Room for axis labels in type of this size; Plot's own is for smaller type. */
+const margins = { marginTop: 34, marginBottom: 46, marginLeft: 52 };
+
 /** Attributes that hold places and sizes. */
 const measured = /\b(d|transform|points|x|y|x1|x2|y1|y2|cx|cy|r|width|height)="([^"]*)"/g;
 
@@ -40,7 +43,7 @@ export function plotSvg(build: (plot: PlotLibrary) => object): { svg: string; wi
   const given = build(Plot) as Plot.PlotOptions & { style?: object };
   const { width = 720, height = 380 } = given;
   const style = { background: 'white', color: ink, fontFamily, fontSize: `${fontSize}px`, ...given.style };
-  const drawn = Plot.plot({ ...given, width, height, style, document }) as unknown as SvgElement;
+  const drawn = Plot.plot({ ...margins, ...given, width, height, style, document }) as unknown as SvgElement;
   if (drawn.localName !== 'svg')
     throw new ShopError(
       'plot: title, subtitle, caption and legend are not possible here; label the marks, and give alt and caption',

@@ -32,6 +32,9 @@ const signs: Record<string, string> = {
   prime: '′',
 };
 
+/** Signs over a letter, as characters that combine with it. */
+const accents: Record<string, string> = { bar: '\u0304', hat: '\u0302', tilde: '\u0303', dot: '\u0307' };
+
 /**
  * A symbol's TeX as HTML: italic letters, subscripts, Greek. For lists beside a formula, where a notebook sets no TeX.
  *
@@ -61,6 +64,7 @@ export function symbolHtml(tex: string): string {
     if (token.startsWith('\\')) {
       const name = token.slice(1).trim() || ' ';
       if (/^(mathrm|text|operatorname)$/.test(name)) return group(true);
+      if (accents[name]) return group(upright).replace(/\p{L}/u, (letter) => letter + accents[name]);
       return escapeHtml(signs[name] ?? name);
     }
     if (token === '}') return '';

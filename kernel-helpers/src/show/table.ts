@@ -20,7 +20,7 @@ export type Cell = string | number | null | undefined;
 /**
  * A table. Numbers of a column share their decimal places and stand right, units are in the heads, all text is escaped.
  *
- * @param columns  heads, left to right
+ * @param columns  heads, left to right; all of them empty for a plain list of names and values
  * @param rows  one list of cells a row, as long as `columns`
  * @param caption  what to see in it
  * @throws ShopError  when a row is longer or shorter than the heads, or a number is not finite
@@ -54,10 +54,16 @@ export function table(content: {
   const body = rows.map(
     (_, r) => `<tr>${columns.map((_, c) => `<td ${styles[c]}>${texts[c]?.[r]}</td>`).join('')}</tr>`,
   );
+  const named = columns.some(({ head }) => head !== '');
   const text =
     `<table class="daybook-table"><caption style="text-align: left">${escapeHtml(caption)}</caption>` +
-    `<thead><tr>${head.join('')}</tr></thead><tbody>${body.join('')}</tbody></table>`;
+    `${named ? `<thead><tr>${head.join('')}</tr></thead>` : ''}<tbody>${body.join('')}</tbody></table>`;
   return { mime: 'text/html', text };
+}
+
+/** Figures stay with their fraction and their unit when a narrow column breaks a line: `9 1/2 in`. */
+export function glued(text: string): string {
+  return text.replace(/(?<=\d) (?=\d+\/\d|(?:in|mm|cm|ft|h|%|°C)(?![\w]))/g, '\u00a0');
 }
 
 function columnTexts(column: Column, cells: Cell[], caption: string): string[] {
@@ -70,6 +76,6 @@ function columnTexts(column: Column, cells: Cell[], caption: string): string[] {
   return cells.map((cell) =>
     typeof cell === 'number'
       ? (Math.round(cell * 10 ** decimals) / 10 ** decimals || 0).toFixed(decimals)
-      : escapeHtml(cell ?? ''),
+      : escapeHtml(glued(cell ?? '')),
   );
 }

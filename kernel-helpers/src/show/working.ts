@@ -48,7 +48,7 @@ export function working<S extends string>(
 
   const inSymbols = treeTex(formulaTree(formula), symbolSetting(formula));
   const inNumbers = treeTex(formulaTree(formula), numberSetting(numbers));
-  const bench = benchLength(formula.result, result, options);
+  const bench = benchLength(formula.result, result, shown, options);
   const exact = Math.abs(Number(shown) - result) <= 1e-9 * Math.abs(result);
   const lines = [
     `${symbolTex(formula.result, '')} &= ${broken(inSymbols)}`,
@@ -124,7 +124,12 @@ function unitTex(unit: string): string {
 }
 
 /** The result as the bench reads it, and how far that is from the computed one. */
-function benchLength(symbol: FormulaSymbol, inches: number, options: WorkingOptions): { tex: string; note: string } {
+function benchLength(
+  symbol: FormulaSymbol,
+  inches: number,
+  shown: string,
+  options: WorkingOptions,
+): { tex: string; note: string } {
   if (symbol.unit !== 'in' || !options.lengths) return { tex: '', note: '' };
   const { text, off } = shownLength(inches, { system: options.lengths, denominator: options.denominator });
   const tex = text
@@ -132,18 +137,20 @@ function benchLength(symbol: FormulaSymbol, inches: number, options: WorkingOpti
     .replace(/(?<!\{)\b(\d+)\/(\d+)/g, '\\tfrac{$1}{$2}')
     .replace(/ (in|mm)/g, '\\ \\mathrm{$1}')
     .replace(' (', '\\ (');
+  const [read] = text.split(' (');
   const distance = Math.abs(off);
-  if (distance < 5e-7) return { tex: ` = ${tex}`, note: `${text} is exact.` };
-  return {
-    tex: ` \\approx ${tex}`,
-    note: `${text} is ${numberText(distance, 2)} in ${off > 0 ? 'more' : 'less'} than computed.`,
-  };
+  const note =
+    distance < 5e-7 ? '' : `${read} is ${numberText(distance, 2)} in ${off > 0 ? 'more' : 'less'} than computed.`;
+  // Whole inches and caliper readings say the same again.
+  const again = `${numberTex(shown).tex}${unitTex('in')}`;
+  if (tex.startsWith(again)) return { tex: tex.slice(again.length), note };
+  return { tex: ` ${note ? '\\approx' : '='} ${tex}`, note };
 }
 
 function symbolList(formula: Formula, numbers: Record<string, string>, note: string): string {
   const left = 'style="text-align: left"';
   const symbols = Object.entries<FormulaSymbol>(formula.symbols);
-  const ranged = symbols.some(([, { min, max }]) => min !== undefined || max !== undefined);
+  const ranged = symbols.some(([, symbol]) => rangeText(symbol) !== '');
   const heads = ['Symbol', 'Meaning', 'Value', ...(ranged ? ['Holds for'] : [])];
   const head = heads.map((text) => `<th scope="col" ${left}>${text}</th>`).join('');
   const rows = symbols.map(([name, symbol]) => {
@@ -163,10 +170,11 @@ function symbolList(formula: Formula, numbers: Record<string, string>, note: str
   );
 }
 
+/** The range a formula holds for; that a size is not negative goes without saying. */
 function rangeText({ min, max, unit }: FormulaSymbol): string {
   if (min !== undefined && max !== undefined) return withUnit(`${min} to ${max}`, unit);
-  if (min !== undefined) return `${withUnit(String(min), unit)} or more`;
-  return max === undefined ? 'any' : `up to ${withUnit(String(max), unit)}`;
+  if (max !== undefined) return `up to ${withUnit(String(max), unit)}`;
+  return min ? `${withUnit(String(min), unit)} or more` : '';
 }
 
 function withUnit(number: string, unit: string): string {

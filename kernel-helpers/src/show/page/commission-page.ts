@@ -1,0 +1,76 @@
+import { escapeHtml } from '../escape.js';
+import { pageStyle } from './page-style.js';
+import { type PageRecord, problemsHtml, recordSection } from './record-section.js';
+import { type SheetNotebook, sheetSection } from './sheet-section.js';
+
+/** All that goes onto a commission's page. */
+export interface CommissionPage {
+  /** What the piece is called. */
+  title: string;
+  /** Who it is for. */
+  client?: string;
+  /** Day of the commission, `2026-11-25`. */
+  date?: string;
+  /** The executed sheets, in order, with their names: `01-brief`. */
+  sheets: readonly { name: string; notebook: SheetNotebook }[];
+  record: PageRecord;
+}
+
+// A second wall behind the escaping: even a slip could run nothing and fetch nothing.
+const policy = "default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+
+/**
+ * A commission as one page that needs nothing but a browser: prose, parameters, working, pictures, findings and the record.
+ * It carries its own style, pictures and mathematics, loads nothing, runs nothing and prints on A4 and Letter.
+ * The same commission gives the same page, byte for byte.
+ *
+ * @returns HTML
+ */
+export function commissionPage({ title, client, date, sheets, record }: CommissionPage): string {
+  const sections = sheets.map(({ name, notebook }) => sheetSection(name, notebook));
+  const contents = [...sections, { id: 'record', title: 'Record of decisions' }].map(
+    ({ id, title }) => `<li><a href="#${id}">${escapeHtml(title)}</a></li>`,
+  );
+  const facts = [
+    ['For', client],
+    ['Begun', date && longDate(date)],
+    ['Record', record.head && `entry ${record.head.seq}, ${record.head.hash.slice(0, 12)}`],
+  ].filter((fact): fact is [string, string] => Boolean(fact[1]));
+
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escapeHtml(client ? `${title} for ${client}` : title)}</title>
+<style>${pageStyle(client ? `${title} for ${client}` : title)}</style>
+</head>
+<body>
+<a class="skip" href="#sheets">To the sheets</a>
+<header>
+<h1>${escapeHtml(title)}</h1>
+<dl>${facts.map(([name, value]) => `<div><dt>${name}</dt><dd>${escapeHtml(value)}</dd></div>`).join('')}</dl>
+</header>
+${problemsHtml(record.problems)}
+<nav aria-labelledby="contents-title">
+<h2 id="contents-title">Contents</h2>
+<ol>${contents.join('')}</ol>
+</nav>
+<main id="sheets">
+${sections.map(({ html }) => html).join('\n')}
+${recordSection(record)}
+</main>
+</body>
+</html>
+`;
+}
+
+/** `2026-11-25` as "25 November 2026"; anything else as it is. */
+function longDate(date: string): string {
+  const time = /^\d{4}-\d{2}-\d{2}$/.test(date) ? Date.parse(date) : Number.NaN;
+  if (Number.isNaN(time)) return date;
+  return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(
+    time,
+  );
+}

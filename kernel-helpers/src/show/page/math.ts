@@ -1,0 +1,30 @@
+import temml from 'temml';
+import { escapeHtml } from '../escape.js';
+
+/**
+ * TeX as MathML, which browsers set themselves: no script, no font and no network. What cannot be read stays as it was written.
+ *
+ * @param display  on a line of its own, not within a sentence
+ */
+export function mathHtml(tex: string, display: boolean): string {
+  try {
+    // Not trusted: no links, pictures, classes or styles of the sheet's own.
+    const math = temml.renderToString(tex, {
+      displayMode: display,
+      throwOnError: true,
+      trust: false,
+      maxSize: [20, 100],
+      maxExpand: 500,
+    });
+    return display ? `<div class="math">${math}</div>` : math;
+  } catch {
+    return display ? `<pre class="math">${escapeHtml(tex)}</pre>` : `<code>${escapeHtml(tex)}</code>`;
+  }
+}
+
+/** What a `text/latex` output holds, without the marks around it. */
+export function withoutMathMarks(text: string): string {
+  const trimmed = text.trim();
+  const inside = /^\$\$([\s\S]*)\$\$$|^\\\[([\s\S]*)\\\]$|^\$([\s\S]*)\$$/.exec(trimmed);
+  return inside ? (inside[1] ?? inside[2] ?? inside[3] ?? '').trim() : trimmed;
+}

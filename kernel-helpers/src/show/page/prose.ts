@@ -1,0 +1,65 @@
+import MarkdownIt from 'markdown-it';
+import markdownItMath from 'markdown-it-math/no-default-renderer';
+import { escapeHtml } from '../escape.js';
+import { mathHtml } from './math.js';
+import { isOwnPicture } from './safe-html.js';
+
+/** Where a cell's text stands on the page. */
+interface Place {
+  /** Id for the first heading met; taken by it. */
+  headingId?: string;
+  /** Pictures kept in the cell, by name: data by kind. */
+  attachments?: Record<string, Record<string, string>>;
+}
+
+// HTML in a sheet's prose stays text; quotes stay straight, since " after a figure means inches.
+const markdownIt = new MarkdownIt({ html: false, linkify: false, typographer: false });
+markdownIt.use(markdownItMath, {
+  inlineDelimiters: [['$', '$']],
+  blockDelimiters: [['$$', '$$']],
+  inlineRenderer: (tex) => mathHtml(tex, false),
+  blockRenderer: (tex) => mathHtml(tex, true),
+});
+
+const { rules } = markdownIt.renderer;
+
+// The page has its own first heading, so those of a sheet go one down.
+rules.heading_open = (tokens, index, options, env: Place, self) => {
+  const token = tokens[index] as (typeof tokens)[0];
+  token.tag = lowered(token.tag);
+  if (env.headingId) {
+    token.attrSet('id', env.headingId);
+    env.headingId = undefined;
+  }
+  return self.renderToken(tokens, index, options);
+};
+rules.heading_close = (tokens, index) => `</${lowered(tokens[index]?.tag ?? 'h2')}>\n`;
+
+rules.link_open = (tokens, index, options, _env, self) => {
+  tokens[index]?.attrSet('rel', 'noopener noreferrer');
+  return self.renderToken(tokens, index, options);
+};
+
+// Only a picture that is in the sheet itself is shown; one from elsewhere would be loaded by whoever opens the page.
+rules.image = (tokens, index, _options, env: Place) => {
+  const picture = tokens[index] as (typeof tokens)[0];
+  const address = picture.attrGet('src') ?? '';
+  const src = address.startsWith('attachment:') ? attached(env, address.slice('attachment:'.length)) : address;
+  return isOwnPicture(src)
+    ? `<img src="${escapeHtml(src)}" alt="${escapeHtml(picture.content)}">`
+    : `[${escapeHtml(picture.content || 'picture')}: ${escapeHtml(address)}]`;
+};
+
+/** A Markdown cell as HTML. */
+export function proseHtml(text: string, place: Place = {}): string {
+  return markdownIt.render(text, place);
+}
+
+function lowered(tag: string): string {
+  return `h${Math.min(6, Number(tag.slice(1)) + 1)}`;
+}
+
+function attached({ attachments }: Place, name: string): string {
+  const [kind, data] = Object.entries(attachments?.[decodeURIComponent(name)] ?? {})[0] ?? [];
+  return kind ? `data:${kind};base64,${data}` : '';
+}

@@ -1,0 +1,85 @@
+import { escapeHtml } from '../escape.js';
+import { glued } from '../table.js';
+import { joined, type Lines, outputHtml, type SheetOutput } from './outputs.js';
+import { parameterLines } from './parameter-lines.js';
+import { proseHtml } from './prose.js';
+
+/** A notebook, executed: what the page needs of nbformat 4.5. */
+export interface SheetNotebook {
+  cells: SheetCell[];
+}
+
+/** A cell of a notebook. */
+export interface SheetCell {
+  cell_type: string;
+  source: Lines;
+  metadata?: { tags?: string[] };
+  outputs?: SheetOutput[];
+  attachments?: Record<string, Record<string, string>>;
+}
+
+/** A sheet's part of the page, and its line in the contents. */
+export interface SheetSection {
+  id: string;
+  title: string;
+  html: string;
+}
+
+/** A sheet as a section of the page: prose, parameters, what was shown, and the code folded away. */
+export function sheetSection(name: string, notebook: SheetNotebook): SheetSection {
+  const id = `sheet-${name.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;
+  const headingId = `${id}-title`;
+  const firstProse = notebook.cells.find(
+    ({ cell_type, source }) => cell_type === 'markdown' && headingOf(joined(source)),
+  );
+  const title = firstProse ? headingOf(joined(firstProse.source)) : name;
+  const heading = firstProse ? '' : `<h2 id="${headingId}">${escapeHtml(name)}</h2>`;
+  const cells = notebook.cells.map((cell) => cellHtml(cell, cell === firstProse ? headingId : undefined));
+  return {
+    id,
+    title,
+    html: `<section class="sheet" id="${id}" aria-labelledby="${headingId}">${heading}${cells.join('\n')}</section>`,
+  };
+}
+
+function cellHtml(cell: SheetCell, headingId: string | undefined): string {
+  const source = joined(cell.source);
+  if (cell.cell_type === 'markdown') return proseHtml(source, { headingId, attachments: cell.attachments });
+  if (cell.cell_type !== 'code') return `<pre>${escapeHtml(source)}</pre>`;
+  const outputs = (cell.outputs ?? []).map(outputHtml).filter(Boolean);
+  const shown = outputs.map((html) => `<div class="output">${html}</div>`).join('\n');
+  const code = codeHtml(source);
+  return cell.metadata?.tags?.includes('parameters') ? parametersHtml(source) + shown : shown + code;
+}
+
+function codeHtml(source: string): string {
+  if (source.trim() === '') return '';
+  return `<details class="code"><summary>Code</summary><pre><code>${escapeHtml(source)}</code></pre></details>`;
+}
+
+function parametersHtml(source: string): string {
+  const lines = parameterLines(source);
+  if (!lines) return `<pre><code>${escapeHtml(source)}</code></pre>`;
+  const rows = lines.map(
+    ({ name, value, note }) =>
+      `<tr><th scope="row">${escapeHtml(inWords(name))}</th><td class="value">${escapeHtml(glued(value))}</td><td>${escapeHtml(note)}</td></tr>`,
+  );
+  return (
+    '<table class="parameters"><thead><tr><th scope="col">Given</th><th scope="col">Value</th><th scope="col">What it is</th></tr></thead>' +
+    `<tbody>${rows.join('')}</tbody></table>`
+  );
+}
+
+/** `insideLength` as "inside length". */
+function inWords(name: string): string {
+  return name.replace(
+    /([a-z0-9])([A-Z])/g,
+    (_, before: string, capital: string) => `${before} ${capital.toLowerCase()}`,
+  );
+}
+
+/** A Markdown text's first heading, as plain words. */
+function headingOf(text: string): string {
+  const heading = /^ {0,3}#{1,6}\s+(.+?)\s*#*\s*$/m.exec(text)?.[1] ?? '';
+  return heading.replace(/[*_`]/g, '');
+}
