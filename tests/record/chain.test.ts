@@ -156,6 +156,12 @@ describe('a record whose last write was cut short', () => {
     );
   });
 
+  it('holds a last line that lacks nothing but its newline', () => {
+    const { entries, incomplete } = readChain(recordBytes([content(), content({ seed: 1 })]).subarray(0, -1));
+    expect(entries.map((entry) => entry.seq)).toEqual([1, 2]);
+    expect(incomplete).toBeUndefined();
+  });
+
   it('cannot be told from a shorter record when whole lines are gone: only a head kept elsewhere shows that', () => {
     const contents = [1, 2, 3].map((inputs) => content({ inputs }));
     const shorter = Buffer.concat(linesOf(recordBytes(contents)).slice(0, 2));

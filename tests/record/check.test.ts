@@ -27,7 +27,12 @@ describe('checking a commission', () => {
     });
     expect(name).toBe('2026-03-12-blanket-box');
     expect(head).toEqual({ seq: 2, hash: entries[1]?.hash });
-    expect(checkCommission(folder, { head }).faults).toEqual([]);
+    for (const known of [head, { seq: 2, hash: must(head).hash.slice(0, 12) }]) {
+      expect(checkCommission(folder, { head: known }).faults).toEqual([]);
+    }
+    for (const hash of ['', must(head).hash.slice(0, 11), 'not a hash at all']) {
+      expect(() => checkCommission(folder, { head: { seq: 2, hash } })).toThrow(ShopError);
+    }
   });
 
   it('names the decisions that rest on one that changed, through others too', () => {

@@ -1,11 +1,16 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, readdirSync, writeFileSync } from 'node:fs';
+import { existsSync, linkSync, readdirSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
 import { breakLock, type Holder, readHolder, sweepLock, withLock } from '../../kernel-helpers/src/record/lock.js';
 import { must, testFolder } from './setting.js';
+
+vi.mock('node:fs', async (original) => {
+  const fs = await original<typeof import('node:fs')>();
+  return { ...fs, linkSync: vi.fn(fs.linkSync) };
+});
 
 /** The number of a process that has ended. */
 function deadProcess(): number {
@@ -109,6 +114,20 @@ describe('the lock beside a record', () => {
     expect(readHolder(lock)).toEqual(dead);
     leaveLock(removing, holder({ token: '1-died-while-removing' }));
     expect(withLock(lock, () => readHolder(lock)?.pid)).toBe(process.pid);
+  });
+
+  it('works on a drive without hard links', () => {
+    const link = vi.mocked(linkSync);
+    onTestFinished(() => void link.mockReset());
+    link.mockImplementation(() => {
+      throw Object.assign(new Error('operation not permitted'), { code: 'EPERM' });
+    });
+    const lock = join(testFolder(), 'lock');
+    expect(withLock(lock, () => readHolder(lock)?.pid)).toBe(process.pid);
+    const other = leaveLock(lock, holder({ pid: process.ppid }));
+    expect(() => withLock(lock, () => {}, 40)).toThrow(ShopError);
+    expect(readHolder(lock)).toEqual(other);
+    expect(readdirSync(join(lock, '..'))).toEqual(['lock']);
   });
 
   it('sweeps up what killed processes left beside it, and nothing of a living one', () => {

@@ -31,13 +31,19 @@ export interface CommissionCheck {
  * elsewhere (on the quote, in the shop book) can: give it as `head`.
  *
  * @param folder  the commission's folder
- * @throws ShopError  when there is no such folder or no record in it
+ * @param head  an entry's number and hash from elsewhere; the hash's first twelve characters are enough
+ * @throws ShopError  when there is no such folder or no record in it, or the hash is too short to tell anything
  */
 export function checkCommission(folder: string, { head }: { head?: Head } = {}): CommissionCheck {
   const place = resolve(folder);
   if (!existsSync(place)) throw new ShopError(`There is no folder ${place}.`);
   if (!existsSync(join(place, recordName))) {
     throw new ShopError(`There is no record in ${place} yet: run its sheets first.`);
+  }
+  if (head && !/^[0-9a-f]{12,64}$/.test(head.hash)) {
+    throw new ShopError(
+      `The hash is '${head.hash}'; it must be at least the first 12 of its 64 characters, 0-9 and a-f.`,
+    );
   }
   const chain = readRecord(place);
   const faults = chain.faults.length > 0 ? chain.faults : contentFaults(chain.entries, head);
@@ -55,7 +61,7 @@ export function checkCommission(folder: string, { head }: { head?: Head } = {}):
 /** What is wrong with a record whose every line is as it was written. */
 function contentFaults(entries: readonly Entry[], head: Head | undefined): Fault[] {
   const faults = entries.flatMap((entry) => needFaults(entries, entry));
-  return head && !entryAt(entries, head) ? [...faults, cutFault(entries, head)] : faults;
+  return head ? [...faults, ...headFaults(entries, head)] : faults;
 }
 
 function needFaults(entries: readonly Entry[], entry: Entry): Fault[] {
@@ -69,12 +75,11 @@ function needFaults(entries: readonly Entry[], entry: Entry): Fault[] {
   });
 }
 
-function cutFault(entries: readonly Entry[], { seq, hash }: Head): Fault {
-  const there = entries.some((entry) => entry.seq === seq);
-  return fault(
-    seq,
-    there
-      ? `entry ${seq} is not the one whose hash begins ${hash.slice(0, 12)}: the record was written anew`
-      : `entry ${seq}, known from elsewhere, is missing: the end of the record was cut off`,
-  );
+function headFaults(entries: readonly Entry[], { seq, hash }: Head): Fault[] {
+  const there = entries.find((entry) => entry.seq === seq);
+  if (!there) return [fault(seq, `entry ${seq}, known from elsewhere, is missing: the end of the record was cut off`)];
+  if (there.hash.startsWith(hash)) return [];
+  return [
+    fault(seq, `entry ${seq} is not the one whose hash begins ${hash.slice(0, 12)}: the record was written anew`),
+  ];
 }
