@@ -110,7 +110,10 @@ function claim(own: string, path: string, holder: Holder): boolean {
     const { code } = error as NodeJS.ErrnoException;
     if (code === 'EEXIST') return false;
     // Another machine on the same drive cannot know that this process is alive, and may have swept its file away.
-    if (code === 'ENOENT') writeFileSync(own, JSON.stringify(holder));
+    if (code === 'ENOENT') {
+      writeFileSync(own, JSON.stringify(holder));
+      return false;
+    }
   }
   // Some memory sticks and network drives know no hard links.
   try {
