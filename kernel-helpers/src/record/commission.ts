@@ -83,10 +83,8 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     opening.say(line);
   };
   const entries = (): Entry[] => (source === undefined ? [] : soundEntries(source));
-  const done = (outcome: Decided['outcome'], note: string, entry?: Entry): Decided => {
-    say(note);
-    return shortInCell({ outcome, entry, note }, entry ? `entry ${entry.seq}, ${shortHash(entry.hash)}` : outcome);
-  };
+  const done = (outcome: Decided['outcome'], note: string, entry?: Entry): Decided =>
+    printedAs({ outcome, entry, note }, entry ? `${note} Fingerprint ${shortHash(entry.hash)}.` : note);
 
   return {
     name,
@@ -186,6 +184,6 @@ function rehearsalFolder(): string | undefined {
 }
 
 // A cell's last value is printed: without this, that would be the whole entry.
-function shortInCell(decided: Decided, text: string): Decided {
+function printedAs(decided: Decided, text: string): Decided {
   return Object.defineProperty(decided, Symbol.for('nodejs.util.inspect.custom'), { value: () => text });
 }
