@@ -37,7 +37,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          globalSetup: [setup('built'), setup('python'), setup('browser')],
+          globalSetup: [setup('built'), setup('python'), setup('browser'), setup('worked-commission')],
           ...alone(2),
         },
       },

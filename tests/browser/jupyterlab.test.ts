@@ -1,0 +1,106 @@
+import { cpSync, existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { formatLength } from '../../kernel-helpers/src/measure/length.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { drawnWidth, keepPicture, startBrowser } from './chromium.js';
+import { type RunningLab, startLab } from './lab.js';
+
+let browser: Browser;
+let lab: RunningLab;
+let page: Page;
+let folder: string;
+let sheet: string;
+
+const soon = { timeout: 60_000 };
+
+beforeAll(async () => {
+  folder = join(dirname(inject('commission')), '2026-03-03-in-jupyterlab');
+  cpSync(inject('commission'), folder, { recursive: true });
+  sheet = join(folder, '04-lid-through-the-year.ipynb');
+  lab = await startLab();
+  browser = await startBrowser();
+  page = await browser.newPage({ viewport: { width: 1280, height: 1000 } });
+  await page.goto(lab.addressOf(sheet));
+  await page.getByText('TypeScript | Idle').waitFor();
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await lab?.stop();
+});
+
+test('a saved sheet shows its pictures before anyone trusts it', async () => {
+  await page.getByTitle('Notebook not trusted').waitFor();
+  const pictures = page.locator('.jp-OutputArea-output img');
+  await expect.poll(() => pictures.count(), soon).toBe(3);
+  for (const picture of await pictures.all()) {
+    await picture.scrollIntoViewIfNeeded();
+    await expect.poll(() => drawnWidth(picture), soon).toBeGreaterThan(0);
+  }
+  await keepPicture(page, 'lab-untrusted');
+});
+
+test('a changed parameter changes the plot, the width to plane and the record', async () => {
+  const year = page.locator('.jp-CodeCell', { hasText: 'show(lidClearancePlot(fit))' }).locator('img');
+  const plotBefore = await year.getAttribute('src');
+  const widthBefore = recordedWidth();
+  expect(await sheetText()).toContain(widthBefore);
+
+  const cell = readNotebook(sheet).cells.find(({ metadata }) => metadata.tags?.includes('parameters'));
+  await writeParameters(cell?.source.replace('ringAngle: 20,', 'ringAngle: 80,') ?? '');
+  await page.getByRole('menuitem', { name: 'Run', exact: true }).click();
+  await page.getByRole('menuitem', { name: 'Run All Cells', exact: true }).click();
+
+  await expect.poll(recordedWidth, soon).not.toBe(widthBefore);
+  await expect.poll(sheetText, soon).toContain(recordedWidth());
+  expect(await year.getAttribute('src')).not.toBe(plotBefore);
+  await year.scrollIntoViewIfNeeded();
+  await keepPicture(page, 'lab-changed');
+});
+
+test('Ctrl-C ends JupyterLab with its kernels, even one in the middle of a cell', async () => {
+  const pidFile = join(folder, 'kernel-pid');
+  await writeParameters(
+    "import { writeFileSync } from 'node:fs'; writeFileSync('kernel-pid', String(process.pid)); for (;;) {}",
+  );
+  await page.keyboard.press('Control+Enter');
+  await expect.poll(() => existsSync(pidFile), soon).toBe(true);
+  const kernel = Number(readFileSync(pidFile, 'utf8'));
+  expect(isRunning(kernel)).toBe(true);
+
+  expect(await lab.stop()).toBe(0);
+  expect(isRunning(kernel)).toBe(false);
+});
+
+/** Types a new text over the cell of parameters. */
+async function writeParameters(source: string): Promise<void> {
+  await parameters().click();
+  await page.keyboard.press('ControlOrMeta+a');
+  await page.keyboard.insertText(source);
+}
+
+function parameters(): Locator {
+  return page.locator('.jp-CodeCell').first().locator('.cm-content');
+}
+
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The width of the lid by the record's latest decision, as the sheet writes it. */
+function recordedWidth(): string {
+  const lines = readFileSync(join(folder, 'record.jsonl'), 'utf8').trim().split('\n');
+  const lid = lines.map((line) => JSON.parse(line)).findLast((entry) => entry.what === 'lid');
+  return formatLength(lid.results.fittedWidth, { system: 'caliper' });
+}
+
+function sheetText(): Promise<string | null> {
+  return page.locator('.jp-Notebook').textContent();
+}
