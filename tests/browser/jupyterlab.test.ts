@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { formatLength } from '../../kernel-helpers/src/measure/length.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
 import { drawnWidth, keepPicture, startBrowser } from './chromium.js';
-import { type RunningLab, startLab } from './lab.js';
+import { type RunningLab, startLab } from './start-lab.js';
 
 let browser: Browser;
 let lab: RunningLab;

@@ -1,9 +1,10 @@
 import { spawnSync } from 'node:child_process';
 import { ShopError } from '../measure/shop-error.js';
 
-/** A Python that can make environments: how to start it, and its version. */
+/** A Python that can make environments. */
 export interface Python {
-  command: string[];
+  /** Path of its interpreter. */
+  path: string;
   version: string;
 }
 
@@ -23,15 +24,16 @@ const newest = 14;
 export function findPython(): Python {
   const unfit: string[] = [];
   for (const command of candidates()) {
-    const { version, minor, venv } = ask(command) ?? {};
-    if (!version || minor === undefined) continue;
+    const found = ask(command);
+    if (!found) continue;
+    const { path, version, minor, venv } = found;
     if (minor < oldest || minor > newest) unfit.push(`${command.join(' ')} is Python ${version}`);
     else if (!venv) unfit.push(`${command.join(' ')} (Python ${version}) lacks its venv module`);
-    else return { command, version };
+    else return { path, version };
   }
-  const found = unfit.length > 0 ? `: ${unfit.join('; ')}` : '';
+  const why = unfit.length > 0 ? `: ${unfit.join('; ')}` : '';
   throw new ShopError(
-    `JupyterLab needs Python 3.${oldest} to 3.${newest} with its venv module, and there is none${found}. Install it from python.org or with your system's packages (Debian and Ubuntu: apt install python3-venv), or name its path in the variable PYTHON. ${pythonNotNeeded}`,
+    `JupyterLab needs Python 3.${oldest} to 3.${newest} with its venv module, and there is none${why}. Install it from python.org or with your system's packages (Debian and Ubuntu: apt install python3-venv), or name its path in the variable PYTHON. ${pythonNotNeeded}`,
   );
 }
 
@@ -46,10 +48,12 @@ function candidates(): string[][] {
 
 function ask([command = '', ...args]: string[]) {
   // Debian's Python has venv without ensurepip until python3-venv is installed.
-  const script =
-    'import sys, importlib.util as u; print(*sys.version_info[:3], *(m for m in ("venv", "ensurepip") if u.find_spec(m)))';
+  const script = `import sys, importlib.util as find
+print(sys.executable)
+print(*sys.version_info[:3], *(name for name in ("venv", "ensurepip") if find.find_spec(name)))`;
   const answer = spawnSync(command, [...args, '-c', script], { encoding: 'utf8', timeout: 20_000 });
-  const [major, minor, patch, ...modules] = answer.status === 0 ? answer.stdout.trim().split(' ') : [];
+  const [path = '', facts = ''] = answer.status === 0 ? answer.stdout.split(/\r?\n/) : [];
+  const [major, minor, patch, ...modules] = facts.split(' ');
   if (major !== '3') return undefined;
-  return { version: `3.${minor}.${patch}`, minor: Number(minor), venv: modules.length === 2 };
+  return { path, version: `3.${minor}.${patch}`, minor: Number(minor), venv: modules.length === 2 };
 }

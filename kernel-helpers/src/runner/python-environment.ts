@@ -42,8 +42,7 @@ export async function pythonEnvironment(root: string, say: (line: string) => voi
       `The old .venv cannot be removed (${(error as Error).message}); stop JupyterLab and try again.`,
     );
   }
-  const [command = '', ...args] = base.command;
-  const venv = spawnSync(command, [...args, '-m', 'venv', folder], { encoding: 'utf8', env: environment.variables });
+  const venv = spawnSync(base.path, ['-m', 'venv', folder], { encoding: 'utf8', env: environment.variables });
   if (venv.status !== 0) {
     throw new ShopError(
       `Python ${base.version} could not make an environment: ${lastLine(venv.stderr || venv.stdout)}`,

@@ -9,8 +9,12 @@ const root = join(import.meta.dirname, '..', '..');
 export interface RunningLab {
   /** Address that opens a sheet in a window of its own. */
   addressOf(sheet: string): string;
+  /** Asks the server itself, with its token. */
+  request(method: string, path: string, body?: unknown): Promise<Response>;
   /** Ctrl-C; gives the exit code. */
   stop(): Promise<number | null>;
+  /** Ends the command without giving it a chance to clean up. */
+  kill(): void;
 }
 
 export async function startLab(): Promise<RunningLab> {
@@ -30,16 +34,27 @@ export async function startLab(): Promise<RunningLab> {
     break;
   }
   if (!address) throw new Error(`JupyterLab did not start:\n${said}`);
-  const { origin, searchParams } = address;
+  const { origin } = address;
+  const token = address.searchParams.get('token');
   return {
     addressOf(sheet) {
       const path = relative(root, sheet).split(sep).map(encodeURIComponent).join('/');
-      return `${origin}/lab/workspaces/test/tree/${path}?reset&token=${searchParams.get('token')}`;
+      return `${origin}/lab/workspaces/test/tree/${path}?reset&token=${token}`;
+    },
+    request(method, path, body) {
+      return fetch(`${origin}${path}`, {
+        method,
+        headers: { Authorization: `token ${token}` },
+        body: JSON.stringify(body),
+      });
     },
     async stop() {
       lab.kill('SIGINT');
       const [code] = await ended;
       return code;
+    },
+    kill() {
+      lab.kill('SIGKILL');
     },
   };
 }
