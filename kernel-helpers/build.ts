@@ -34,8 +34,9 @@ await build({
   },
 });
 
-// Preloaded into kernels as it stands, before any module loader of ours.
-copyFileSync(join(here, 'src', 'runner', 'kernel-guard.cjs'), join(next, 'kernel-guard.cjs'));
+// Preloaded into kernels as they stand, before any module loader of ours.
+for (const name of ['kernel-guard.cjs', 'kernel-output.cjs'])
+  copyFileSync(join(here, 'src/runner', name), join(next, name));
 
 const tsc = createRequire(import.meta.url).resolve('typescript/bin/tsc');
 const types = spawnSync(process.execPath, [tsc, '-p', join(here, 'tsconfig.build.json'), '--outDir', next], {

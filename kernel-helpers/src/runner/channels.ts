@@ -71,8 +71,9 @@ export function openChannels(info: ConnectionInfo): Channels {
       const message = request(type, content, session);
       const id = message.header.msg_id;
       const done = new Promise<Message>((resolve) => waiting.set(id, { done: resolve }));
-      // A send fails only when the channels are closed, and then nobody waits for the reply any more.
-      (channel === 'shell' ? shell : control).send(encode(message, info.key)).catch(() => undefined);
+      const socket = channel === 'shell' ? shell : control;
+      // A closed socket sends nothing; whoever waits for the reply sees that the kernel has ended.
+      if (!socket.closed) void socket.send(encode(message, info.key));
       return { id, done };
     },
     async heartbeat() {

@@ -19,6 +19,9 @@ export function failedLine(source: string, error: string, compiled?: string): So
   return text ? { number, text } : undefined;
 }
 
+// Below this share of common words, any line would do as well.
+const LIKE_ENOUGH = 0.3;
+
 function likest(lines: string[], compiled: string): number {
   const wanted = words(compiled);
   const likeness = lines.map((line) => {
@@ -27,10 +30,12 @@ function likest(lines: string[], compiled: string): number {
     return common / Math.max(1, here.size + wanted.size - common);
   });
   const best = Math.max(...likeness);
-  return best > 0 ? likeness.indexOf(best) + 1 : Number.NaN;
+  return best >= LIKE_ENOUGH ? likeness.indexOf(best) + 1 : Number.NaN;
 }
 
 // What the compiler puts in by itself: exports., (0, helpers_1.name)
 function words(code: string): Set<string> {
-  return new Set(code.replace(/\bexports\.|\b\w+_\d+\.(default\.)?/g, '').match(/[\p{L}\p{N}_$]+|['"`][^'"`]*['"`]/gu));
+  return new Set(
+    code.replace(/\bexports\.|(\(0, )?\b\w+_\d+\.(default\.)?/g, '').match(/[\p{L}\p{N}_$]+|['"`][^'"`]*['"`]/gu),
+  );
 }

@@ -1,6 +1,6 @@
 'use strict';
 /**
- * Loaded into every kernel that the runner starts, before tslab (`node --require`). It changes nothing that a sheet can see:
+ * Loaded into every kernel that the runner starts, before tslab (`node --require`). A sheet sees nothing of it:
  * - ends the kernel when the runner is gone, however it went, since tslab does not watch its parent;
  * - tells the runner when tslab is about to take its ports, and waits until they are free;
  * - tells the runner which line of a cell failed, since our errors print one line without a stack;

@@ -22,9 +22,11 @@ export interface KernelProcess {
 
 /** The command that starts tslab with this connection file. */
 export function tslabCommand(connectionFile: string): string[] {
-  const guard = fileURLToPath(new URL('./kernel-guard.cjs', import.meta.url));
+  const ahead = ['./kernel-output.cjs', './kernel-guard.cjs'].map((name) =>
+    fileURLToPath(new URL(name, import.meta.url)),
+  );
   const tslab = dirname(createRequire(import.meta.url).resolve('tslab/package.json'));
-  const flags = ['--disable-warning=ExperimentalWarning', '--require', guard];
+  const flags = ['--disable-warning=ExperimentalWarning', ...ahead.flatMap((file) => ['--require', file])];
   return [process.execPath, ...flags, join(tslab, 'bin', 'tslab'), 'kernel', '--config-path', connectionFile];
 }
 
@@ -67,14 +69,11 @@ export function startProcess(
       if (!windows && !over) child.kill('SIGINT');
     },
     kill() {
-      if (over || !child.pid) return;
-      try {
-        process.kill(windows ? child.pid : -child.pid, 'SIGKILL');
-      } catch {
-        // It has just ended by itself.
-      }
+      if (!over) endGroup(child.pid);
     },
   };
+  // It may have ended by itself and left behind what the sheet started.
+  child.once('exit', () => endGroup(child.pid));
   void kernel.ended.then(() => {
     over = true;
     alive.delete(kernel);
@@ -89,4 +88,13 @@ export function startProcess(
     if (TROUBLE.test(line)) kernel.kill();
   });
   return kernel;
+}
+
+function endGroup(pid: number | undefined): void {
+  if (!pid) return;
+  try {
+    process.kill(windows ? pid : -pid, 'SIGKILL');
+  } catch {
+    // Nothing of it is left.
+  }
 }
