@@ -59,32 +59,41 @@ export function lidClearancePlot(fit: LidYear): Shown {
     height - margins.marginBottom,
   ) as [number, number];
 
-  const zones = [
-    { from: domain[0], to: leastClearance, words: `binds: less than ${inches(leastClearance)}`, side: 'low' },
-    { from: mostClearance, to: domain[1], words: `loses its hold: more than ${inches(mostClearance)}`, side: 'high' },
-  ] as const;
-  const zoneLabels = zones.map(({ words, side }) => ({
-    ...clearest(months, words, side),
-    y: side === 'low' ? leastClearance - 0.5 * beyond * perPixel : mostClearance + 0.5 * beyond * perPixel,
-    words,
-  }));
   const halo = { stroke: 'white', strokeWidth: 6, fill: '#1a1a1a' };
 
   const value = ({ clearance, month }: Month) => `in ${monthNames[month - 1]} at ${inches(clearance)}`;
-  const extremes = [
+  const tightestLabel = {
+    month: tightest.month,
+    edge: tightest.low,
+    dy: 14,
+    words: `${inches(tightest.clearance)}, at worst ${inches(tightest.low)}`,
+  };
+  const loosestLabel = {
+    month: loosest.month,
+    edge: loosest.high,
+    dy: -14,
+    words: `${inches(loosest.clearance)}, at most ${inches(loosest.high)}`,
+  };
+
+  const zones = [
     {
-      month: tightest.month,
-      edge: tightest.low,
-      dy: 14,
-      words: `${inches(tightest.clearance)}, at worst ${inches(tightest.low)}`,
+      from: domain[0],
+      to: leastClearance,
+      middle: leastClearance - 0.5 * beyond * perPixel,
+      words: `binds: less than ${inches(leastClearance)}`,
+      away: (month: Month) => month.low,
+      beside: tightestLabel,
     },
     {
-      month: loosest.month,
-      edge: loosest.high,
-      dy: -14,
-      words: `${inches(loosest.clearance)}, at most ${inches(loosest.high)}`,
+      from: mostClearance,
+      to: domain[1],
+      middle: mostClearance + 0.5 * beyond * perPixel,
+      words: `loses its hold: more than ${inches(mostClearance)}`,
+      away: (month: Month) => -month.high,
+      beside: loosestLabel,
     },
   ];
+  const zoneLabels = zones.map((zone) => ({ ...zone, month: clearest(months, zone.words, zone.away, zone.beside) }));
 
   const alt =
     `Clearance of the lid by month, both sides together, in inches. It is tightest ${value(tightest)} and loosest ${value(loosest)}. ` +
@@ -111,8 +120,8 @@ export function lidClearancePlot(fit: LidYear): Shown {
         Plot.ruleY([mostClearance], { stroke: '#1a1a1a', strokeWidth: 2, strokeDasharray: '2 4' }),
         Plot.line(months, { x: 'month', y: 'clearance', stroke: '#1a1a1a', strokeWidth: 2 }),
         Plot.dot(months, { x: 'month', y: 'clearance', r: 3.5, fill: '#1a1a1a' }),
-        Plot.text(zoneLabels, { x: 'month', y: 'y', text: 'words', textAnchor: 'middle', ...halo }),
-        ...extremes.map((extreme) =>
+        Plot.text(zoneLabels, { x: 'month', y: 'middle', text: 'words', textAnchor: 'middle', ...halo }),
+        ...[tightestLabel, loosestLabel].map((extreme) =>
           Plot.text([extreme], {
             x: 'month',
             y: 'edge',
@@ -140,16 +149,26 @@ export function lidClearancePlot(fit: LidYear): Shown {
   );
 }
 
-/** Where along the year a limit's label stands farthest from the data. */
-function clearest(months: Month[], words: string, side: 'low' | 'high'): { month: number } {
-  const perMonth = (width - margins.marginLeft - margins.marginRight) / 11.6;
-  const half = textWidth(words) / perMonth / 2;
-  const nearest = (middle: number) => {
-    const near = months.filter(({ month }) => Math.abs(month - middle) <= half + 0.5);
-    return Math.min(...near.map(({ low, high }) => (side === 'low' ? low : -high)));
-  };
-  const middles = [...Array(25).keys()].map((i) => i / 2).filter((month) => month - half > 0.8 && month + half < 12.2);
-  return { month: middles.reduce((best, middle) => (nearest(middle) > nearest(best) ? middle : best)) };
+/** Where along the year a limit's label stands farthest from the data, and not over the label of an extreme. */
+function clearest(
+  months: Month[],
+  words: string,
+  away: (month: Month) => number,
+  beside: { month: number; words: string },
+): number {
+  const half = monthsWide(words) / 2;
+  const taken = monthsWide(beside.words);
+  const takenFrom = beside.month - { start: 0, middle: taken / 2, end: taken }[anchorAt(beside.month)];
+  const nearest = (middle: number) =>
+    Math.min(...months.filter(({ month }) => Math.abs(month - middle) <= half + 0.5).map(away));
+  const inside = [...Array(49).keys()].map((i) => i / 4).filter((m) => m - half > 0.8 && m + half < 12.2);
+  const free = inside.filter((m) => m + half < takenFrom || m - half > takenFrom + taken);
+  return free.reduce((best, middle) => (nearest(middle) > nearest(best) ? middle : best));
+}
+
+/** A bold label's width as a stretch of the year. */
+function monthsWide(words: string): number {
+  return (1.05 * textWidth(words)) / ((width - margins.marginLeft - margins.marginRight) / 11.6);
 }
 
 /** A label at either end of the year stays inside the frame. */

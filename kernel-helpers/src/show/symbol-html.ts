@@ -64,7 +64,7 @@ export function symbolHtml(tex: string): string {
     if (token.startsWith('\\')) {
       const name = token.slice(1).trim() || ' ';
       if (/^(mathrm|text|operatorname)$/.test(name)) return group(true);
-      if (accents[name]) return group(upright).replace(/\p{L}/u, (letter) => letter + accents[name]);
+      if (accents[name]) return group(upright).replace(/(?<=^|>)\p{L}/u, (letter) => letter + accents[name]);
       return escapeHtml(signs[name] ?? name);
     }
     if (token === '}') return '';

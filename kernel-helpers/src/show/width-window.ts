@@ -71,9 +71,9 @@ function aimMark(x: number, aim: number): string[] {
 /** A stretch of tape: longer marks for coarser fractions, a number wherever there is room for one. */
 function ruler(from: number, to: number, toPixel: (inches: number) => number): string[] {
   const perInch = toPixel(1) - toPixel(0);
+  const widestText = textWidth(`${Math.floor(to)} 63/64`);
   const finest = [64, 32, 16, 8, 4, 2, 1].find((denominator) => perInch / denominator >= 8) ?? 1;
-  const labelled =
-    [64, 32, 16, 8, 4, 2, 1].find((d) => perInch / d >= textWidth(tapeText(to)) + 14 && d <= finest) ?? 1;
+  const labelled = [64, 32, 16, 8, 4, 2, 1].find((d) => perInch / d >= widestText + 14 && d <= finest) ?? 1;
   const marks = [
     line(toPixel(from), rulerTop, toPixel(to), rulerTop),
     label('in', toPixel(to) + 8, rulerTop, { fill: quietInk }),

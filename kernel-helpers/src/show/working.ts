@@ -44,7 +44,7 @@ export function working<S extends string>(
 ): Shown[] {
   const result = evaluate(formula, values);
   const shown = numberText(result, options.digits);
-  const numbers = numbersToRedo(formula, values, shown, options.digits);
+  const numbers = numbersToRedo(formula, values, shown);
 
   const inSymbols = treeTex(formulaTree(formula), symbolSetting(formula));
   const inNumbers = treeTex(formulaTree(formula), numberSetting(numbers));
@@ -66,14 +66,18 @@ function numbersToRedo<S extends string>(
   formula: Formula<S>,
   values: Record<S, number>,
   shown: string,
-  digits: number | undefined,
 ): Record<S, string> {
   const names = Object.keys(formula.symbols) as S[];
   for (let figures = fewestFigures; ; figures++) {
     const texts = Object.fromEntries(names.map((name) => [name, numberText(values[name], figures)]));
-    if (figures >= allFigures || numberText(worked(formula, texts), digits) === shown)
-      return texts as Record<S, string>;
+    if (figures >= allFigures || roundsTo(worked(formula, texts), shown)) return texts as Record<S, string>;
   }
+}
+
+/** Whether a number, rounded to the last figure of a shown one, is that. */
+function roundsTo(value: number, shown: string): boolean {
+  const figures = shown.replace(/e.*|\D/g, '').replace(/^0+/, '').length;
+  return Number(value.toPrecision(Math.max(1, figures))) === Number(shown);
 }
 
 /** The result from numbers as shown. A rounded number may lie a hair outside the formula's range: not an error here. */
