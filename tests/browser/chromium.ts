@@ -4,7 +4,7 @@ import { type Browser, chromium, type Locator, type Page } from 'playwright-core
 import { inject } from 'vitest';
 
 /** Where a look at what the tests saw is kept. */
-const pictures = join(import.meta.dirname, '..', 'reports', 'browser');
+export const pictures = join(import.meta.dirname, '..', 'reports', 'browser');
 
 /** Starts the browser that the set-up found, without the errands that browsers run for themselves. */
 export function startBrowser(): Promise<Browser> {
