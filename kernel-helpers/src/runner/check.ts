@@ -7,7 +7,7 @@ import { differenceText } from '../record/differences.js';
 import { soundEntries } from '../record/record-file.js';
 import { staleText } from '../record/stale.js';
 import type { Progress } from './progress.js';
-import { failureText, sheetLine } from './run-report.js';
+import { counted, failureText, sheetLine } from './run-report.js';
 import { runSheets } from './run-sheets.js';
 
 /** How a commission is checked. */
@@ -52,7 +52,7 @@ export async function check({ folder, seconds, signal, progress }: CheckOptions)
     const different = compared.filter(({ outcome }) => outcome !== 'same');
     for (const each of different) progress.line(comparisonText(each));
     if (different.length > 0) return false;
-    progress.line(`Same: ${compared.length} decisions come out as recorded, and the record is as it was written.`);
+    progress.line(`Same: ${counted(compared.length, 'decision')} as recorded, and the record as it was written.`);
     if (head) progress.line(`Its last entry is ${head.seq}, hash ${head.hash}`);
     return true;
   } finally {

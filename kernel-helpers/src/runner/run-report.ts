@@ -3,8 +3,7 @@ import type { FinishedSheet, SheetsRun } from './run-sheets.js';
 
 /** One line about a sheet that ran: `04-lid-through-the-year  9 cells  1.3 s  recorded lid, entry 3`. */
 export function sheetLine({ file, cells, seconds }: FinishedSheet, outcome: string): string {
-  const counted = `${cells} ${cells === 1 ? 'cell' : 'cells'}`.padStart(8);
-  return `  ${basename(file, '.ipynb').padEnd(26)} ${counted} ${seconds.toFixed(1).padStart(6)} s  ${outcome}`;
+  return `  ${basename(file, '.ipynb').padEnd(26)} ${counted(cells, 'cell').padStart(8)} ${seconds.toFixed(1).padStart(6)} s  ${outcome}`;
 }
 
 /** Where a run stopped and why: sheet, cell, line and error. */
@@ -13,4 +12,9 @@ export function failureText({ file, cell, cells, line, message }: NonNullable<Sh
   const source = line ? [`  line ${line.number}:  ${line.text}`] : [];
   const text = message.split('\n').map((each) => `  ${each}`);
   return [`Stopped at ${place}.`, ...source, ...text].join('\n');
+}
+
+/** A number with its word: "1 cell", "2 cells". */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
 }

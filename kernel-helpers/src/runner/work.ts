@@ -3,7 +3,7 @@ import { soundEntries } from '../record/record-file.js';
 import { titleOf } from './find-commission.js';
 import { notebookText } from './notebook.js';
 import type { Progress } from './progress.js';
-import { failureText, sheetLine } from './run-report.js';
+import { counted, failureText, sheetLine } from './run-report.js';
 import { runSheets } from './run-sheets.js';
 import { writeFile } from './write-file.js';
 
@@ -19,7 +19,7 @@ export interface WorkOptions {
 }
 
 /**
- * Runs a commission's sheets, and saves each with what it showed.
+ * Runs a commission's sheets, saves each with what it showed, and writes the page of the whole.
  *
  * @returns whether all of them ran
  * @throws ShopError  when the sheets or the record cannot be read, or no kernel starts
@@ -28,7 +28,9 @@ export async function work({ folder, seconds, who, signal, progress }: WorkOptio
   const before = soundEntries(folder).length;
   let known = before;
   progress.line(`${titleOf(basename(folder))}, in ${folder}`);
-  const { failure } = await runSheets({
+  // Loads while the first kernel starts.
+  const page = import('./write-page.js');
+  const { finished, failure } = await runSheets({
     folder,
     seconds,
     signal,
@@ -42,14 +44,17 @@ export async function work({ folder, seconds, who, signal, progress }: WorkOptio
       progress.line(sheetLine(sheet, added.length > 0 ? `recorded ${added.join('; ')}` : 'same'));
     },
   });
+  const entries = soundEntries(folder).length;
+  const recorded = entries === before ? 'nothing new' : counted(entries - before, 'new decision');
   if (failure) {
     progress.line(failureText(failure));
-    const kept = `The record is whole and holds ${soundEntries(folder).length} entries, ${known - before} of them new`;
-    progress.line(`${kept}; of this sheet nothing was saved.`);
+    progress.line(
+      `The record is whole: ${counted(entries, 'entry', 'entries')}, ${recorded}. This sheet was not saved.`,
+    );
     return false;
   }
-  progress.line(
-    known === before ? 'Same: the record says all of this already.' : `Recorded ${known - before} decisions.`,
-  );
+  const { writePage } = await page;
+  progress.line(entries === before ? 'Same: the record says all of this already.' : `Recorded: ${recorded}.`);
+  progress.line(`The page to open or print: ${await writePage(folder, finished)}`);
   return true;
 }
