@@ -1,0 +1,127 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type DovetailInput, layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
+
+const usual: DovetailInput = {
+  boardWidth: '5 in',
+  stockThickness: '5/8 in',
+  proud: '1/8 in',
+  tails: 3,
+  pinWidth: '1/4 in',
+  halfPin: '3/8 in',
+  slope: '1:8',
+};
+
+describe('dovetails worked by hand', () => {
+  it('three tails on 5 in', () => {
+    const joint = layOutDovetails(usual);
+    expect(joint.dividerSetting).toBe(1.5); // (5 - 3/4 + 1/4) / 3
+    expect(joint.gaugeSetting).toBe(0.75); // 5/8 + 1/8, common practice, no source
+    expect(joint.tails.map(({ from, to }) => [from, to])).toEqual([
+      [0.375, 1.625],
+      [1.875, 3.125],
+      [3.375, 4.625],
+    ]);
+    // each side slopes in by 3/4 / 8 = 3/32
+    expect(joint.tails[0]?.baselineFrom).toBeCloseTo(0.46875, 12);
+    expect(joint.findings.filter(({ verdict }) => verdict !== 'ok').map(({ rule }) => rule)).toEqual([
+      'tails two to four pins wide',
+    ]);
+  });
+
+  it.each([
+    ['1:8', 7.125],
+    ['1:7', 8.1301],
+    [6, 9.4623],
+  ])('a slope of %s is %d degrees (trigonometry)', (slope, degrees) => {
+    expect(layOutDovetails({ ...usual, slope }).sawAngle).toBeCloseTo(degrees, 3);
+  });
+});
+
+describe('any dovetail joint', () => {
+  const joints = fc
+    .record({
+      boardWidth: fc.integer({ min: 24, max: 320 }).map((marks) => marks / 16),
+      stockThickness: fc.integer({ min: 4, max: 16 }).map((marks) => marks / 16),
+      proud: fc.integer({ min: 0, max: 3 }).map((marks) => marks / 16),
+      tailToPin: fc.integer({ min: 1, max: 5 }),
+      pinWidth: fc.integer({ min: 2, max: 6 }).map((marks) => marks / 16),
+      halfPin: fc.integer({ min: 2, max: 8 }).map((marks) => marks / 16),
+      slope: fc.integer({ min: 5, max: 9 }),
+    })
+    .filter(({ boardWidth, halfPin, pinWidth }) => boardWidth > 2 * halfPin + 4 * pinWidth + 1);
+
+  it('fills the board: tails and pins lie side by side from edge to edge', () => {
+    fc.assert(
+      fc.property(joints, (input) => {
+        const { tails, pins, boardWidth } = layOutDovetails(input);
+        const edges = pins.flatMap((pin, index) => [pin, tails[index]]).filter((piece) => piece !== undefined);
+        let reached = 0;
+        for (const { from, to } of edges) {
+          expect(from).toBeCloseTo(reached, 9);
+          expect(to).toBeGreaterThan(from);
+          reached = to;
+        }
+        expect(reached).toBeCloseTo(boardWidth, 9);
+      }),
+    );
+  });
+
+  it('is stepped off with dividers: t steps land one pin past the other half pin', () => {
+    fc.assert(
+      fc.property(joints, (input) => {
+        const { tails, walk, boardWidth } = layOutDovetails(input);
+        expect(walk.up.at(-1)).toBeCloseTo(boardWidth - input.halfPin + input.pinWidth, 9);
+        expect(walk.down.at(-1)).toBeCloseTo(input.halfPin - input.pinWidth, 9);
+        // Up marks the lower side of every tail, down the upper side.
+        tails.forEach(({ from, to }, index) => {
+          expect(walk.up[index]).toBeCloseTo(from, 9);
+          expect(walk.down[tails.length - 1 - index]).toBeCloseTo(to, 9);
+        });
+      }),
+    );
+  });
+
+  it('leaves every tail something at its baseline', () => {
+    fc.assert(
+      fc.property(joints, (input) => {
+        for (const { baselineFrom, baselineTo } of layOutDovetails(input).tails)
+          expect(baselineTo).toBeGreaterThan(baselineFrom);
+      }),
+    );
+  });
+});
+
+describe('findings', () => {
+  const verdict = (change: Partial<DovetailInput>, rule: string) =>
+    layOutDovetails({ ...usual, ...change }).findings.find((finding) => finding.rule === rule)?.verdict;
+
+  it.each([
+    [{ pinWidth: '1/32 in' }, 'pin wide enough to clear', 'stop'],
+    [{ pinWidth: '1/8 in' }, 'pin wide enough to clear', 'watch'],
+    [{ tails: 10, pinWidth: '3/16 in' }, 'tail left at the baseline', 'stop'],
+    [{ pinWidth: '3/8 in' }, 'tails two to four pins wide', 'ok'],
+    [{ halfPin: '3/16 in' }, 'half pins as strong as pins', 'watch'],
+    [{ slope: '1:4' }, 'slope', 'watch'],
+    [{ lowered: '1/2 in' }, 'upper half pin covers the lid', 'stop'],
+    [{ lowered: '1/2 in', topHalfPin: '5/8 in' }, 'upper half pin covers the lid', 'ok'],
+  ])('%j: %s is %s', (change, rule, expected) => {
+    expect(verdict(change, rule)).toBe(expected);
+  });
+});
+
+describe('bad input', () => {
+  it.each([
+    [{ tails: 40 }, 'tails: 40 given; possible: 1 to 10 on a board 5 in wide'],
+    [{ tails: 2.5 }, 'tails: 2.5 given; possible: a whole number of tails'],
+    [{ tails: 0 }, 'tails: 0 given; possible: one tail or more'],
+    [{ tails: undefined }, 'tails: nothing given; possible: a count, or tailToPin'],
+    [{ tailToPin: 3 }, 'tails: 3 given, and tailToPin 3; possible: one of the two'],
+    [{ halfPin: '2 1/2 in' }, 'halfPin: 2 1/2 in given; no tail fits between them on a board 5 in wide'],
+    [{ slope: '8:1' }, 'slope: "8:1" given; possible: 1:3 to 1:12'],
+    [{ pinWidth: '-1/4' }, 'pinWidth: "-1/4" given; less than nothing'],
+    [{ boardWidth: '40 ft' }, 'boardWidth: "40 ft" given; possible: 1/2 in to 60 in'],
+  ])('%j is refused in one line', (bad, message) => {
+    expect(() => layOutDovetails({ ...usual, ...bad } as DovetailInput)).toThrow(message);
+  });
+});
