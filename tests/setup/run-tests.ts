@@ -8,7 +8,7 @@ import { report } from './report.js';
 rmSync(report, { force: true });
 const vitest = join(dirname(createRequire(import.meta.url).resolve('vitest/package.json')), 'vitest.mjs');
 const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
-const args = ['run', '--config', join(import.meta.dirname, 'vitest.config.ts'), ...reporters];
+const args = ['run', '--config', join(import.meta.dirname, '..', 'vitest.config.ts'), ...reporters];
 const run = spawnSync(process.execPath, [vitest, ...args, ...process.argv.slice(2)], { stdio: 'inherit' });
 if (run.status !== 0) process.exitCode = 1;
 await import('./print-total.js');
