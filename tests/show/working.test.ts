@@ -73,6 +73,12 @@ describe('a worked formula', () => {
     );
   });
 
+  it('shows no more figures than that takes', () => {
+    const { inNumbers, list } = read(working(coefficientFormula, { ...lidMovement, D: 6.656312345678 }, { digits: 3 }));
+    expect(inNumbers).toContain('6.656 \\times');
+    expect(list).toContain('6.656 in');
+  });
+
   it('holds for the long formulas of the handbook too, broken over lines where they are wide', () => {
     const air = emcValues({ temperatureC: 21.3, relativeHumidity: 0.47 });
     for (const [formula, values] of [
