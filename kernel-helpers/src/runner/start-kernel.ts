@@ -31,9 +31,9 @@ export async function startKernel(options: KernelOptions): Promise<Kernel> {
   const { attempts = 3, signal } = options;
   let reason = '';
   for (let attempt = 0; attempt < attempts; attempt++) {
-    if (signal?.aborted) throw new ShopError('stopped while the kernel was starting');
     const connection = await openConnection();
     try {
+      if (signal?.aborted) throw new ShopError('stopped while the kernel was starting');
       const started = await tryToStart(connection, options);
       if (started instanceof Kernel) return started;
       reason = started;
