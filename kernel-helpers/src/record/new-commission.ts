@@ -1,4 +1,4 @@
-import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
 import { diskError } from './disk-error.js';
@@ -47,7 +47,8 @@ export function newCommission({
   let next: string | undefined;
   try {
     mkdirSync(commissions, { recursive: true });
-    next = mkdtempSync(join(commissions, '.new-'));
+    next = join(commissions, `.new-${process.pid}`);
+    mkdirSync(next);
     for (const sheet of sheets) copyFileSync(join(templates, sheet), join(next, sheet));
     renameSync(next, folder);
   } catch (error) {
