@@ -27,7 +27,7 @@ test('only who has the token gets in, and only on this computer', async () => {
     const address = new URL(lab.addressOf('worksheets'));
     expect(address.hostname).toBe('127.0.0.1');
     expect((await fetch(`${address.origin}/api/contents`)).status).toBe(403);
-    expect((await lab.request('GET', '/api/contents/data/commissions')).status).toBe(200);
+    expect((await lab.request('GET', '/api/contents/data')).status).toBe(200);
   } finally {
     await lab.stop();
   }

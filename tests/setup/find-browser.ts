@@ -22,17 +22,17 @@ export function findBrowser(say: (line: string) => void): string {
   const found = usualPlaces().find(starts);
   if (found) return found;
 
-  if (process.platform === 'linux' && process.getuid?.() === 0 && run('apt-get', ['--version'])) {
+  if (process.platform === 'linux' && process.getuid?.() === 0 && run(say, 'apt-get', ['--version'])) {
     say("Installing the system's package chromium for the browser tests (apt-get) ...");
-    run('apt-get', ['update', '-q']);
-    run('apt-get', ['install', '-q', '-y', '--no-install-recommends', 'chromium', 'fonts-liberation']);
+    run(say, 'apt-get', ['update', '-q']);
+    run(say, 'apt-get', ['install', '-q', '-y', '--no-install-recommends', 'chromium', 'fonts-liberation']);
     const installed = usualPlaces().find(starts);
     if (installed) return installed;
     say('That package gave no browser that starts.');
   }
   say("Downloading Playwright's Chromium for the browser tests ...");
   const playwright = join(dirname(createRequire(import.meta.url).resolve('playwright-core/package.json')), 'cli.js');
-  run(process.execPath, [playwright, 'install', '--no-shell', 'chromium']);
+  run(say, process.execPath, [playwright, 'install', '--no-shell', 'chromium']);
   if (starts(chromium.executablePath())) return chromium.executablePath();
   throw new Error(
     'The browser tests need Chromium, Chrome or Edge, and none was found or could be installed. Install one (Debian: apt install chromium), or name its path in CHROMIUM_PATH. npm run test:core needs none.',
@@ -65,9 +65,10 @@ function starts(path: string): boolean {
   return process.platform === 'win32' || spawnSync(path, ['--version'], { timeout: 30_000 }).status === 0;
 }
 
-function run(command: string, args: string[]): boolean {
+/** Runs an installer without its chatter; when it fails, its last words are said. */
+function run(say: (line: string) => void, command: string, args: string[]): boolean {
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
   const done = spawnSync(command, args, { env, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
-  if (done.status !== 0 && done.stderr) console.log(done.stderr.trim().split('\n').slice(-3).join('\n'));
+  if (done.status !== 0 && done.stderr) say(done.stderr.trim().split('\n').slice(-3).join('\n'));
   return done.status === 0;
 }
