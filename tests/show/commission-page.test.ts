@@ -181,7 +181,7 @@ describe('the page of a commission', () => {
   it('shows pictures that are kept in a sheet, and none from elsewhere', () => {
     const png = 'iVBORw0KGgo=';
     const shown = withCells(
-      prose('![clamps](attachment:c%20l.png) ![far](https://example.org/x.png) ![gone](attachment:none.png)', {
+      prose('![clamps](attachment:c%20l.png) ![far](https://example.org/x.png) ![gone](attachment:%ff.png)', {
         attachments: { 'c l.png': { 'image/png': png } },
       }),
       code('p()', { output_type: 'display_data', data: { 'image/png': `${png}\n`, 'text/plain': 'a board' } }),
@@ -194,7 +194,7 @@ describe('the page of a commission', () => {
       'picture without a description',
     ]);
     expect(pictures[0]?.getAttribute('src')).toBe(`data:image/png;base64,${png}`);
-    expect(readHtml(shown).textContent).toContain('[far: https://example.org/x.png] [gone: attachment:none.png]');
+    expect(readHtml(shown).textContent).toContain('[far: https://example.org/x.png] [gone: attachment:%ff.png]');
     expect(dangerous(shown)).toEqual(['<style>']);
   });
 });

@@ -56,8 +56,8 @@ describe('the year of a lid', () => {
       Number(fit.limits.mostClearance.toFixed(3)),
     ]);
     const texts = picture.labels.map(({ text }) => text);
-    expect(texts).toContain('binds: less than 0.010 in');
-    expect(texts).toContain(`loses its hold: more than ${fit.limits.mostClearance.toFixed(3)} in`);
+    expect(texts).toContain('binds under 0.010 in');
+    expect(texts).toContain(`loses its hold over ${fit.limits.mostClearance.toFixed(3)} in`);
     expect(texts).toEqual(expect.arrayContaining(['Jan', 'Jul', 'Dec', 'nine boards in ten', 'middling board']));
   });
 
@@ -94,6 +94,32 @@ describe('the year of a lid', () => {
         expect(cutOff(picture.labels, picture)).toEqual([]);
       }),
       { numRuns: 60 },
+    );
+  });
+
+  it('is drawn for figures no lid ever has', () => {
+    const byMonth = fit.byMonth.map(({ month }) => ({ month, clearance: month * 1e6, low: -1e7, high: 1e8 }));
+    expect(pictureOf(lidClearancePlot({ ...fit, byMonth })).labels.length).toBeGreaterThan(12);
+  });
+
+  it('keeps them apart in whatever months the lid is tightest and loosest', () => {
+    fc.assert(
+      fc.property(
+        fc.shuffledSubarray([...Array(12).keys()], { minLength: 12 }),
+        fc.integer({ min: -40, max: 60 }),
+        (order, shift) => {
+          const byMonth = order.map((step, i) => {
+            const clearance = (step * 14 + shift) / 1000;
+            return { month: i + 1, clearance, low: clearance - 0.012, high: clearance + 0.012 };
+          });
+          const picture = pictureOf(
+            lidClearancePlot({ byMonth, limits: { leastClearance: 0.01, mostClearance: 0.15 } }),
+          );
+          expect(overlaps(picture.labels)).toEqual([]);
+          expect(cutOff(picture.labels, picture)).toEqual([]);
+        },
+      ),
+      { numRuns: 150 },
     );
   });
 });

@@ -1,4 +1,5 @@
 import type { LidFit } from '../box/lid-fit.js';
+import { monthNames } from '../wood/months.js';
 import { spreadApart } from './label-places.js';
 import { plot } from './plot.js';
 import type { Shown } from './shown.js';
@@ -11,25 +12,12 @@ export type LidYear = Pick<LidFit, 'limits'> & {
 
 type Month = Pick<LidFit['byMonth'][0], 'month' | 'clearance' | 'low' | 'high'>;
 
-const monthNames = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
 const width = 720;
 const height = 400;
-const margins = { marginTop: 34, marginRight: 150, marginBottom: 34, marginLeft: 58 };
+const margins = { marginTop: 34, marginRight: 130, marginBottom: 34, marginLeft: 58 };
 const inner = height - margins.marginTop - margins.marginBottom;
+/** Labels stand between these months. */
+const [firstFree, lastFree] = [0.8, 12.2];
 /** Room for a label beyond each limit, pixels. */
 const beyond = 30;
 
@@ -80,7 +68,7 @@ export function lidClearancePlot(fit: LidYear): Shown {
       from: domain[0],
       to: leastClearance,
       middle: leastClearance - 0.5 * beyond * perPixel,
-      words: `binds: less than ${inches(leastClearance)}`,
+      words: `binds under ${inches(leastClearance)}`,
       away: (month: Month) => month.low,
       beside: tightestLabel,
     },
@@ -88,7 +76,7 @@ export function lidClearancePlot(fit: LidYear): Shown {
       from: mostClearance,
       to: domain[1],
       middle: mostClearance + 0.5 * beyond * perPixel,
-      words: `loses its hold: more than ${inches(mostClearance)}`,
+      words: `loses its hold over ${inches(mostClearance)}`,
       away: (month: Month) => -month.high,
       beside: loosestLabel,
     },
@@ -127,7 +115,7 @@ export function lidClearancePlot(fit: LidYear): Shown {
             y: 'edge',
             dy: extreme.dy,
             text: 'words',
-            textAnchor: anchorAt(extreme.month),
+            textAnchor: anchorAt(extreme),
             fontWeight: 'bold',
             ...halo,
           }),
@@ -158,12 +146,12 @@ function clearest(
 ): number {
   const half = monthsWide(words) / 2;
   const taken = monthsWide(beside.words);
-  const takenFrom = beside.month - { start: 0, middle: taken / 2, end: taken }[anchorAt(beside.month)];
+  const takenFrom = anchorAt(beside) === 'start' ? beside.month : beside.month - taken;
   const nearest = (middle: number) =>
     Math.min(...months.filter(({ month }) => Math.abs(month - middle) <= half + 0.5).map(away));
-  const inside = [...Array(49).keys()].map((i) => i / 4).filter((m) => m - half > 0.8 && m + half < 12.2);
+  const inside = [...Array(49).keys()].map((i) => i / 4).filter((m) => m - half > firstFree && m + half < lastFree);
   const free = inside.filter((m) => m + half < takenFrom || m - half > takenFrom + taken);
-  return free.reduce((best, middle) => (nearest(middle) > nearest(best) ? middle : best));
+  return (free.length > 0 ? free : inside).reduce((best, middle) => (nearest(middle) > nearest(best) ? middle : best));
 }
 
 /** A bold label's width as a stretch of the year. */
@@ -171,10 +159,11 @@ function monthsWide(words: string): number {
   return (1.05 * textWidth(words)) / ((width - margins.marginLeft - margins.marginRight) / 11.6);
 }
 
-/** A label at either end of the year stays inside the frame. */
-function anchorAt(month: number): 'start' | 'middle' | 'end' {
-  if (month < 4) return 'start';
-  return month > 9 ? 'end' : 'middle';
+/** An extreme's label reaches toward the nearer end of the year where it fits: the longest stretch stays free. */
+function anchorAt({ month, words }: { month: number; words: string }): 'start' | 'end' {
+  const fitsBefore = month - monthsWide(words) > firstFree;
+  const fitsAfter = month + monthsWide(words) < lastFree;
+  return fitsBefore && (month < 6.5 || !fitsAfter) ? 'end' : 'start';
 }
 
 function verdict(months: Month[], { leastClearance, mostClearance }: LidYear['limits']): string {

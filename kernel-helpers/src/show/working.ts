@@ -89,7 +89,7 @@ function worked<S extends string>(formula: Formula<S>, texts: Record<string, str
 function symbolSetting(formula: Formula): Setting {
   return {
     symbol: (name) => ({ tex: symbolTex(formula.symbols[name], name), binds: 4 }),
-    times: (_, right) => (/^[\d(-]/.test(right) && !right.startsWith('(') ? '\\times' : '\\,'),
+    times: (_, right) => (/^\d/.test(right) ? '\\times' : '\\,'),
   };
 }
 

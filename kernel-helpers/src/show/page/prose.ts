@@ -59,7 +59,8 @@ function lowered(tag: string): string {
   return `h${Math.min(6, Number(tag.slice(1)) + 1)}`;
 }
 
-function attached({ attachments }: Place, name: string): string {
-  const [kind, data] = Object.entries(attachments?.[decodeURIComponent(name)] ?? {})[0] ?? [];
+function attached({ attachments = {} }: Place, address: string): string {
+  const name = Object.keys(attachments).find((key) => markdownIt.normalizeLink(key) === address);
+  const [kind, data] = Object.entries(attachments[name ?? ''] ?? {})[0] ?? [];
   return kind ? `data:${kind};base64,${data}` : '';
 }

@@ -37,6 +37,7 @@ declare module 'markdown-it' {
     constructor(options?: { html?: boolean; linkify?: boolean; typographer?: boolean });
     renderer: Renderer;
     use<O>(plugin: (markdownIt: MarkdownIt, options?: O) => void, options?: O): this;
+    normalizeLink(address: string): string;
     render(text: string, env?: object): string;
   }
 }
