@@ -1,0 +1,41 @@
+import { readdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { runSheets } from '../../kernel-helpers/src/runner/run-sheets.js';
+import { changeParameter, command, copyOf, digests, templateCommission } from './setting.js';
+
+let folder: string;
+let remove: () => void;
+
+beforeAll(() => {
+  ({ folder, remove } = templateCommission());
+  command('work', folder);
+});
+afterAll(() => remove());
+
+test.each([
+  ['01-brief.ipynb', "insideLength: '9 1/2 in',", "insideLength: '9 1/2 miles',", /insideLength.*9 1\/2 miles/],
+  ['01-brief.ipynb', "insideWidth: '6 1/4 in',", "insideWidth: '0 in',", /insideWidth.*0 in/],
+  ['01-brief.ipynb', "insideDepth: '4 in',", "insideDepth: '-4 in',", /insideDepth.*-4 in/],
+  ['01-brief.ipynb', "insideLength: '9 1/2 in',", "insideLength: '40 ft',", /insideLength.*40 ft/],
+  ['01-brief.ipynb', "species: 'walnut-black'", "species: 'walnut'", /species.*walnut-black/],
+  ['02-sizing.ipynb', "bottomGrooveDepth: '1/4 in'", "bottomGrooveDepth: '3/4 in'", /bottomGrooveDepth.*3\/4/],
+  ['04-lid-through-the-year.ipynb', 'humidifyTo: 0.3', 'humidifyTo: 30', /humidifyTo.*30/],
+  ['09-hours-cost-quote.ipynb', 'margin: 0.2', 'margin: 20', /margin.*20/],
+])('%s with %s as %s gives one message and no entry', async (file, from, to, message) => {
+  const other = copyOf(folder, 'bad');
+  try {
+    changeParameter(other, file, from, to);
+    // Alone, with what it needs in the record already.
+    for (const name of readdirSync(other)) if (name.endsWith('.ipynb') && name !== file) rmSync(join(other, name));
+    const before = digests(other);
+    const { failure } = await runSheets({ folder: other, seconds: 60 });
+    expect(failure).toMatchObject({ file, status: 'error' });
+    expect(failure?.message.split('\n')).toHaveLength(1);
+    expect(failure?.message).toMatch(message);
+    expect(failure?.line?.text).toBeTruthy();
+    expect(digests(other)).toEqual(before);
+  } finally {
+    rmSync(other, { recursive: true, force: true });
+  }
+});

@@ -1,0 +1,96 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { checkCommission } from '../../kernel-helpers/src/record/check.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { changeParameter, command, copyOf, digests, templateCommission } from './setting.js';
+
+let folder: string;
+let remove: () => void;
+let worked: ReturnType<typeof command>;
+
+beforeAll(() => {
+  ({ folder, remove } = templateCommission());
+  worked = command('work', folder, '--who', 'the maker');
+});
+afterAll(() => remove());
+
+const sheets = () => readdirSync(folder).filter((name) => name.endsWith('.ipynb'));
+const whats = (commission: string) => checkCommission(commission).entries.map(({ what }) => what);
+
+test('a new commission is worked from brief to record in one go', () => {
+  expect(worked.stderr).toBe('');
+  expect(worked.status).toBe(0);
+  expect(whats(folder)).toEqual(['brief', 'sizing', 'lid', 'stock', 'quote']);
+  expect(checkCommission(folder)).toMatchObject({ faults: [], stale: [], incomplete: undefined });
+  expect(checkCommission(folder).entries.every(({ who }) => who === 'the maker')).toBe(true);
+});
+
+test('every sheet is saved with what each of its cells showed', () => {
+  for (const file of sheets()) {
+    const cells = readNotebook(join(folder, file)).cells.filter(({ cell_type }) => cell_type === 'code');
+    expect(cells.map(({ execution_count }) => execution_count)).toEqual(cells.map((_, i) => i + 1));
+    expect(cells.some(({ outputs }) => outputs?.length)).toBe(true);
+    expect(JSON.stringify(cells)).not.toContain('"stderr"');
+  }
+});
+
+test('the page holds every sheet and the record, and says where the record ends', () => {
+  const page = readFileSync(join(folder, 'index.html'), 'utf8');
+  for (const file of sheets()) expect(page).toContain(`id="sheet-${file.replace('.ipynb', '')}"`);
+  expect(page).toContain(checkCommission(folder).head?.hash);
+  expect(worked.stdout).toContain(join(folder, 'index.html'));
+});
+
+test('worked again, it says same, adds nothing to the record, and after that no file changes', () => {
+  const record = readFileSync(join(folder, 'record.jsonl'));
+  const again = command('work', folder);
+  expect(again.stdout).toContain('Same: the record says all of this already.');
+  expect(readFileSync(join(folder, 'record.jsonl'))).toEqual(record);
+  const before = digests(folder);
+  command('work', folder);
+  expect(digests(folder)).toEqual(before);
+});
+
+test('checked, it says same, and the folder is byte for byte as it was', () => {
+  const before = digests(folder);
+  const check = command('check', folder);
+  expect(check.stdout).toMatch(/^Same: 5 decisions as recorded/m);
+  expect(check.status).toBe(0);
+  expect(digests(folder)).toEqual(before);
+});
+
+test('checked with another figure in a sheet, it names what moved and why, and changes nothing', () => {
+  const other = copyOf(folder, 'moved');
+  changeParameter(other, '02-sizing.ipynb', "stockThickness: '5/8 in'", "stockThickness: '11/16 in'");
+  const before = digests(other);
+  const check = command('check', other);
+  expect(check.status).toBe(1);
+  expect(check.stdout).toMatch(/^sizing moved:$/m);
+  expect(check.stdout).toMatch(/inputs\.stockThickness: "5\/8 in", now "11\/16 in"/);
+  expect(check.stdout).toMatch(/^stock moved:$/m);
+  expect(check.stdout).toMatch(/because sizing moved/);
+  expect(check.stdout).not.toMatch(/^brief/m);
+  expect(digests(other)).toEqual(before);
+});
+
+test('worked with another figure in a sheet, that decision and those that rest on it are recorded anew', () => {
+  const other = copyOf(folder, 'changed');
+  changeParameter(other, '09-hours-cost-quote.ipynb', 'hourlyRate: 38', 'hourlyRate: 41');
+  const work = command('work', other);
+  expect(work.stdout).toMatch(/^Recorded: 1 new decision\.$/m);
+  expect(whats(other)).toEqual(['brief', 'sizing', 'lid', 'stock', 'quote', 'quote']);
+});
+
+test('a record that was edited is refused by line, by work and by check, and stays as it is', () => {
+  const other = copyOf(folder, 'edited');
+  const path = join(other, 'record.jsonl');
+  writeFileSync(path, readFileSync(path, 'utf8').replace('"insideLength":9.5', '"insideLength":9.6'));
+  const before = digests(other);
+  for (const verb of ['work', 'check']) {
+    const { status, stdout, stderr } = command(verb, other);
+    expect(status).toBe(1);
+    expect(stdout + stderr).toMatch(/line 1 was changed after it was written/);
+  }
+  expect(digests(other)).toEqual(before);
+});
