@@ -23,6 +23,7 @@ export { evaluate } from './measure/formula.js';
 export type { LengthSystem } from './measure/length.js';
 export { formatLength, parseLength, shownLength } from './measure/length.js';
 export { ShopError } from './measure/shop-error.js';
+export { celsius, fahrenheit } from './measure/temperature.js';
 export type { Cost, CostInput } from './money/cost.js';
 export { estimateCost, overheadFormula } from './money/cost.js';
 export type { Counted, Hours, HoursEstimate, Operation, ThreePoints } from './money/hours.js';
@@ -66,8 +67,33 @@ export type { MillingAllowances, RoughPart } from './stock/rough-parts.js';
 export { roughParts } from './stock/rough-parts.js';
 export type { Climate, Heating, MonthOfAir } from './wood/air.js';
 export { climate, yearOfAir } from './wood/air.js';
-export { emcConstants, emcFormula, emcValues, equilibriumMoisture } from './wood/emc.js';
+export type { Air } from './wood/air-fields.js';
+export type { AirOnDay } from './wood/daily-air.js';
+export { dailyAir } from './wood/daily-air.js';
+export type { DaysToSettle } from './wood/days-to-settle.js';
+export { daysToSettle } from './wood/days-to-settle.js';
+export {
+  cellWallDiffusivityFormula,
+  diffusivity,
+  diffusivityDoubt,
+  diffusivityFormula,
+  diffusivityValues,
+  lumenFormula,
+} from './wood/diffusivity.js';
+export type { DryingBoard, MoistureOnDay } from './wood/drying.js';
+export { moistureThroughTime } from './wood/drying.js';
+export { emcConstants, emcFormula, emcValues, equilibriumMoisture, humidityFor } from './wood/emc.js';
+export { finishResistance } from './wood/finish-resistance.js';
+export type { HygrometerReading, HygrometerUnits, ReadingProblem } from './wood/hygrometer.js';
+export { readHygrometer } from './wood/hygrometer.js';
+export type { MoistureExcluding } from './wood/moisture-excluding.js';
+export { allMoistureExcluding, moistureExcluding } from './wood/moisture-excluding.js';
 export type { Movement, MovementMethod } from './wood/movement.js';
 export { boardVariation, coefficientFormula, movement, shrinkageFormula } from './wood/movement.js';
+export { dewPoint, humidityFromDewPoint, humidityFromWetBulb, wetBulb } from './wood/psychrometrics.js';
+export type { ServiceMoisture } from './wood/service-moisture.js';
+export { allServiceMoisture, serviceMoisture } from './wood/service-moisture.js';
 export type { Species } from './wood/species.js';
-export { allSpecies, species } from './wood/species.js';
+export { addSpecies, allSpecies, species } from './wood/species.js';
+export type { DayOfYear, SwingFollowed } from './wood/swing-followed.js';
+export { swingFollowed } from './wood/swing-followed.js';

@@ -23,15 +23,25 @@ export function readEntries<T extends { id: string }>(
   if (!list.success) throw new ShopError(`data/${file}: a list "${key}" of entries with an id is needed`);
   const byId = new Map<string, T>();
   for (const given of list.data[key] as { id: string }[]) {
-    const read = entry.safeParse(given);
-    if (!read.success) {
-      const issue = read.error.issues[0] as z.core.$ZodIssue;
-      throw new ShopError(`data/${file}, entry ${given.id}, field ${issue.path.join('.') || 'id'}: ${issue.message}`);
-    }
+    const read = readEntry(`data/${file}`, given, entry);
     if (byId.has(given.id)) throw new ShopError(`data/${file}, entry ${given.id}: it stands there twice`);
-    byId.set(given.id, read.data);
+    byId.set(given.id, read);
   }
   return byId;
+}
+
+/**
+ * One entry, checked.
+ *
+ * @param where  where it stands, for messages
+ * @throws ShopError  names where it stands, the entry and the field at fault
+ * @internal
+ */
+export function readEntry<T>(where: string, given: { id?: unknown }, entry: z.ZodType<T>): T {
+  const read = entry.safeParse(given);
+  if (read.success) return read.data;
+  const issue = read.error.issues[0] as z.core.$ZodIssue;
+  throw new ShopError(`${where}, entry ${given.id}, field ${issue.path.join('.') || 'id'}: ${issue.message}`);
 }
 
 /**

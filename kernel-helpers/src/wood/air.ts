@@ -1,8 +1,11 @@
-import psychrolib from 'psychrolib';
 import { z } from 'zod';
 import data from '../../../data/climates.json';
 import { entryOf, readEntries } from '../measure/data-file.js';
 import { amount, readParameters } from '../measure/parameters.js';
+import { ShopError } from '../measure/shop-error.js';
+import { byDay, type HygrometerReading } from './hygrometer.js';
+import { monthNames } from './months.js';
+import { saturationPressure } from './psychrometrics.js';
 
 /** A place's monthly outdoor means. */
 export interface Climate {
@@ -29,6 +32,8 @@ export interface MonthOfAir {
   temperatureC: number;
   /** 0 to 1. */
   relativeHumidity: number;
+  /** How many days with readings stand behind it, where it comes from readings. */
+  days?: number;
 }
 
 /** What a house does to the air that comes in. Left out: it does nothing of the kind. */
@@ -79,28 +84,57 @@ export function climate(id: string): Climate {
 }
 
 /**
- * A year of indoor air, month by month: outdoor air heated or cooled with its water vapour kept, then humidified or
- * dried to the limits given.
+ * A year of indoor air, month by month: either a place's outdoor air heated or cooled with its water vapour kept, then
+ * humidified or dried to the limits given; or the maker's own hygrometer readings of the room as it is.
  *
  * @param year.place  a climate's id
  * @param year.heating  what the house does to it
+ * @param year.readings  instead of a place: as `readHygrometer` gives them; days count alike however often they were
+ *   read, and the same month of several years is taken together
  * @returns twelve months, January first
- * @throws ShopError  unknown place, limits out of range
+ * @throws ShopError  unknown place, limits out of range, months without a reading
  * @see ASHRAE Handbook Fundamentals (2017), chapter 1, through psychrolib: vapour pressure is kept when air is heated
  */
-export function yearOfAir(year: { place: string; heating?: Heating }): MonthOfAir[] {
+export function yearOfAir(
+  year: { place: string; heating?: Heating } | { readings: HygrometerReading[] },
+): MonthOfAir[] {
+  return 'readings' in year ? yearOfReadings(year.readings) : yearOfPlace(year);
+}
+
+function yearOfPlace(year: { place: string; heating?: Heating }): MonthOfAir[] {
   const outdoors = climate(year.place);
   const { heatTo, coolTo, humidifyTo = 0, dehumidifyTo = 1 } = readParameters(heatingFields, year.heating ?? {});
-  psychrolib.SetUnitSystem(psychrolib.SI);
   return outdoors.temperatureC.map((outdoorC, index) => {
     const dewPointC = outdoors.dewPointC?.[index];
     const vapourPressure =
       dewPointC === undefined
-        ? psychrolib.GetVapPresFromRelHum(outdoorC, (outdoors.relativeHumidityPercent[index] as number) / 100)
-        : psychrolib.GetSatVapPres(dewPointC);
+        ? saturationPressure(outdoorC) * ((outdoors.relativeHumidityPercent[index] as number) / 100)
+        : saturationPressure(dewPointC);
     const temperatureC = Math.min(Math.max(outdoorC, heatTo ?? -Infinity), coolTo ?? Infinity);
-    const carried = vapourPressure / psychrolib.GetSatVapPres(temperatureC);
+    const carried = vapourPressure / saturationPressure(temperatureC);
     const relativeHumidity = Math.min(Math.max(carried, humidifyTo), dehumidifyTo, 1);
     return { month: index + 1, temperatureC, relativeHumidity };
   });
+}
+
+function yearOfReadings(readings: HygrometerReading[]): MonthOfAir[] {
+  const days = byDay(readings);
+  const months = monthNames.map((name, index) => {
+    const own = days.filter(({ date }) => Number(date.slice(5, 7)) === index + 1);
+    const mean = (value: (day: (typeof own)[number]) => number) =>
+      own.reduce((sum, day) => sum + value(day), 0) / own.length;
+    return {
+      name,
+      month: index + 1,
+      temperatureC: mean((day) => day.temperatureC),
+      relativeHumidity: mean((day) => day.relativeHumidity),
+      days: own.length,
+    };
+  });
+  const missing = months.filter(({ days }) => days === 0).map(({ name }) => name);
+  if (missing.length > 0)
+    throw new ShopError(
+      `readings: none in ${missing.join(', ')}; a year needs every month (read on, or give a place and its heating)`,
+    );
+  return months.map(({ name, ...month }) => month);
 }

@@ -1,5 +1,7 @@
+import { bisect } from '../measure/bisect.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { ShopError } from '../measure/shop-error.js';
+import { type Air, readAir } from './air-fields.js';
 
 const source =
   'Wood Handbook FPL-GTR-282 (2021), eq. 4-5 (Hailwood and Horrobin; constants of Simpson 1973), Celsius form; printed as a table in FPL-GTR-190 (2010), table 4-2';
@@ -39,27 +41,44 @@ export const emcFormula: Formula<'h' | 'W' | 'K' | 'K1' | 'K2'> = {
  *
  *   M = 1800/W (K h/(1 - K h) + (K1 K h + 2 K1 K2 K² h²)/(1 + K1 K h + K1 K2 K² h²))
  *
- * @param air.temperatureC  -40 to 100 °C; the printed table spans -1.1 to 93.3 °C
+ * @param air.temperatureC, air.temperatureF  one of the two: -40 to 100 °C; the printed table spans 30 to 200 °F
  * @param air.relativeHumidity  0 to 1
  * @returns moisture content, % of ovendry mass
  * @throws ShopError  outside these ranges; a humidity given as 45 is told from 0.45
- * @see Wood Handbook FPL-GTR-282, eq. 4-5; FPL-GTR-190, table 4-2 (met within 0.06 up to 130 °F)
+ * @see Wood Handbook FPL-GTR-282, eq. 4-5; FPL-GTR-190, table 4-2 (met within 0.06)
  * @example equilibriumMoisture({ temperatureC: 20, relativeHumidity: 0.5 }) // 9.27
  */
-export function equilibriumMoisture(air: { temperatureC: number; relativeHumidity: number }): number {
+export function equilibriumMoisture(air: Air): number {
   return evaluate(emcFormula, emcValues(air));
 }
 
 /** The numbers that {@link emcFormula} takes in this air: for its typeset working. */
-export function emcValues(air: {
-  temperatureC: number;
-  relativeHumidity: number;
-}): Record<'h' | 'W' | 'K' | 'K1' | 'K2', number> {
-  const { temperatureC, relativeHumidity } = air;
-  if (relativeHumidity > 1 && relativeHumidity <= 100)
-    throw new ShopError(
-      `relativeHumidity: ${relativeHumidity} given; a fraction from 0 to 1 is possible, so ${relativeHumidity} % is written ${relativeHumidity / 100}`,
-    );
+export function emcValues(air: Air): Record<'h' | 'W' | 'K' | 'K1' | 'K2', number> {
+  const { temperatureC, relativeHumidity } = readAir(air);
   const constant = (name: keyof typeof emcConstants) => evaluate(emcConstants[name], { T: temperatureC });
   return { h: relativeHumidity, W: constant('W'), K: constant('K'), K1: constant('K1'), K2: constant('K2') };
+}
+
+/**
+ * The humidity in which wood comes to this moisture content: {@link equilibriumMoisture} the other way round.
+ *
+ * @param wood.moisture  % of ovendry mass
+ * @param wood.temperatureC, wood.temperatureF  one of the two: -40 to 100 °C
+ * @returns relative humidity, 0 to 1, found to 1e-10
+ * @throws ShopError  a moisture that no air of this temperature gives
+ * @example humidityFor({ moisture: 8, temperatureC: 20 }) // 0.420
+ */
+export function humidityFor(
+  wood: { moisture: number; temperatureC: number } | { moisture: number; temperatureF: number },
+): number {
+  const { moisture } = wood;
+  const { temperatureC } = readAir({ ...wood, relativeHumidity: 1 });
+  const moistureIn = (relativeHumidity: number) => equilibriumMoisture({ temperatureC, relativeHumidity });
+  const most = moistureIn(1);
+  if (!(moisture >= 0 && moisture <= most))
+    throw new ShopError(
+      `moisture: ${moisture} % given; at ${Number(temperatureC.toFixed(1))} °C air brings wood to 0 to ${most.toFixed(1)} %, and no humidity to more`,
+    );
+  if (moisture === 0 || moisture === most) return moisture === 0 ? 0 : 1;
+  return bisect((humidity) => moistureIn(humidity) - moisture, 0, 1, 1e-10);
 }

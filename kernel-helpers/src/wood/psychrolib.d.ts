@@ -1,10 +1,13 @@
-// The package ships no types; these are the functions used here (SI: °C, Pa).
+// The package ships no types; these are the functions used here (SI: °C, Pa, m).
 declare module 'psychrolib' {
   const psychrolib: {
     SI: number;
     SetUnitSystem(units: number): void;
     GetSatVapPres(temperatureC: number): number;
-    GetVapPresFromRelHum(temperatureC: number, relativeHumidity: number): number;
+    GetStandardAtmPressure(altitudeM: number): number;
+    GetTDewPointFromRelHum(temperatureC: number, relativeHumidity: number): number;
+    GetTWetBulbFromRelHum(temperatureC: number, relativeHumidity: number, pressure: number): number;
+    GetRelHumFromTWetBulb(temperatureC: number, wetBulbC: number, pressure: number): number;
   };
   export default psychrolib;
 }

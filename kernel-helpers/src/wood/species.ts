@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import data from '../../../data/species.json';
-import { entryOf, readEntries } from '../measure/data-file.js';
+import { entryOf, readEntries, readEntry } from '../measure/data-file.js';
+import { ShopError } from '../measure/shop-error.js';
 
 /** A wood's published figures. Anything marked `fromMemory` could not be read in print and is remembered. */
 export interface Species {
@@ -31,6 +32,10 @@ const fraction = z.number().gt(0).lt(0.01);
 const percent = z.number().gt(0).lt(30);
 const gravity = z.number().gt(0.05).lt(1.5).nullable();
 const cited = { source: z.string().min(1), fromMemory: z.boolean() };
+const tangentialIsMore = {
+  path: ['tangential'],
+  message: 'must be more than radial (wood moves more along the growth rings than across them)',
+};
 
 const speciesEntry: z.ZodType<Species> = z.strictObject({
   id: z.string().regex(/^[a-z0-9-]+$/),
@@ -40,37 +45,66 @@ const speciesEntry: z.ZodType<Species> = z.strictObject({
   fibreSaturation: z.number().min(20).max(35),
   shrinkage: z
     .strictObject({ radial: percent, tangential: percent.nullable(), volumetric: percent.nullable(), ...cited })
+    .refine(({ radial, tangential }) => tangential === null || tangential > radial, tangentialIsMore)
     .optional(),
-  coefficient: z.strictObject({ radial: fraction, tangential: fraction, ...cited }).optional(),
+  coefficient: z
+    .strictObject({ radial: fraction, tangential: fraction, ...cited })
+    .refine(({ radial, tangential }) => tangential > radial, tangentialIsMore)
+    .optional(),
   specificGravity: z.strictObject({ green: gravity, at12: gravity, ...cited }).optional(),
   sideHardness: z.strictObject({ newtons: z.number().positive(), ...cited }).optional(),
 });
 
-let byId: ReadonlyMap<string, Species> | undefined;
+let published: ReadonlyMap<string, Species> | undefined;
+const own = new Map<string, Species>();
 
-function speciesById(): ReadonlyMap<string, Species> {
-  if (!byId) {
+function publishedById(): ReadonlyMap<string, Species> {
+  if (!published) {
     const sources = (data as { sources: Record<string, string> }).sources;
     const read = readEntries('species.json', data, 'species', speciesEntry);
     for (const entry of read.values())
       for (const figure of [entry.shrinkage, entry.coefficient, entry.specificGravity, entry.sideHardness])
         if (figure) figure.source = sources[figure.source] ?? figure.source;
-    byId = read;
+    published = read;
   }
-  return byId;
+  return published;
 }
 
 /**
- * A wood's published figures.
+ * A wood's published figures, or the maker's own.
  *
  * @param id  such as `walnut-black`, `cherry-black`, `maple-sugar`
  * @throws ShopError  names the nearest ids
  */
 export function species(id: string): Species {
-  return entryOf(speciesById(), id, 'species');
+  return own.get(id) ?? publishedById().get(id) ?? entryOf(new Map([...publishedById(), ...own]), id, 'species');
 }
 
-/** All woods, in the order of the handbook's tables. */
+/** All woods, in the order of the handbook's tables; the maker's own come last. */
 export function allSpecies(): Species[] {
-  return [...speciesById().values()];
+  return [...publishedById().values(), ...own.values()];
+}
+
+/**
+ * Adds woods of the maker's own, for as long as the kernel runs: each with an id that no published wood has, and a source
+ * for every figure (measured when and how). Added again, a wood takes the place of the one with its id.
+ *
+ * @param woods  as the entries of data/species.json
+ * @returns the woods added
+ * @throws ShopError  names the entry and the field at fault; then none is added
+ * @example addSpecies([{ id: 'oak-from-the-barn', commonName: 'Oak from the barn', botanicalName: 'Quercus sp.',
+ *   group: 'hardwood', fibreSaturation: 30, coefficient: { radial: 0.0019, tangential: 0.0035,
+ *   source: 'own boards, winter to summer 2025', fromMemory: false } }])
+ */
+export function addSpecies(woods: Species[]): Species[] {
+  if (!Array.isArray(woods)) throw new ShopError('woods: a list of entries is needed, as in data/species.json');
+  const read = woods.map((given) => readEntry('own species', given ?? {}, speciesEntry));
+  for (const [index, { id }] of read.entries()) {
+    if (publishedById().has(id))
+      throw new ShopError(`own species, entry ${id}, field id: a published wood has this id; give yours another`);
+    if (read.findIndex((other) => other.id === id) < index)
+      throw new ShopError(`own species, entry ${id}, field id: it stands there twice`);
+  }
+  for (const wood of read) own.set(wood.id, wood);
+  return read;
 }
