@@ -2,6 +2,7 @@ import type { Finding } from '../measure/finding.js';
 import { formatLength } from '../measure/length.js';
 import type { MonthOfAir } from '../wood/air.js';
 import { equilibriumMoisture } from '../wood/emc.js';
+import { monthNames } from '../wood/months.js';
 import { movement } from '../wood/movement.js';
 
 /** A solid piece between two faces that do not move, in one month. Inches, both sides together. */
@@ -94,21 +95,6 @@ export function seasonalFit(piece: {
     driest: byMonth.reduce(driest).month,
   };
 }
-
-const monthNames = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
 
 /**
  * What must be true of a piece that moves in its opening.

@@ -2,10 +2,20 @@ import { createHash } from 'node:crypto';
 import cautions from '../../../data/cautions.json';
 import climates from '../../../data/climates.json';
 import lumber from '../../../data/lumber.json';
+import excluding from '../../../data/moisture-excluding.json';
+import service from '../../../data/moisture-in-service.json';
 import operations from '../../../data/operations.json';
 import species from '../../../data/species.json';
 
-const files = { cautions, climates, lumber, operations, species };
+const files = {
+  cautions,
+  climates,
+  lumber,
+  'moisture-excluding': excluding,
+  'moisture-in-service': service,
+  operations,
+  species,
+};
 
 /** Digest of each data file's values, by its name under data/: says which figures a decision was made with. @internal */
 export function dataVersions(): Record<string, string> {

@@ -1,12 +1,23 @@
 import { z } from 'zod';
 import { type Brief, briefFields } from '../box/brief.js';
 import type { LidFit } from '../box/lid-fit.js';
+import type { LidMeasured } from '../box/lid-measured.js';
+import type { MonthOfMoisture } from '../box/seasonal-fit.js';
 import type { SizedBox } from '../box/size-box.js';
 import type { Cost } from '../money/cost.js';
 import type { Hours } from '../money/hours.js';
 import type { Quote } from '../money/quote.js';
 import type { Board } from '../stock/boards.js';
 import type { MillingLoss } from '../stock/milling-loss.js';
+import type { MonthOfAir } from '../wood/air.js';
+
+/** The air the piece will live in, and the moisture its lid reaches there under its finish. */
+export interface AirDecision {
+  months: MonthOfAir[];
+  moistures: MonthOfMoisture[];
+  /** Finish and coats; nothing for bare wood. */
+  finish: string;
+}
 
 /** The width the lid is planed to, and the year it was fitted for. */
 export type LidDecision = Omit<LidFit, 'findings'>;
@@ -32,9 +43,11 @@ export interface QuoteDecision {
 export interface Decisions {
   brief: Brief;
   sizing: SizedBox;
+  air: AirDecision;
   lid: LidDecision;
   stock: StockDecision;
   quote: QuoteDecision;
+  measured: { measurements: LidMeasured[] };
 }
 
 const number = z.number();
@@ -78,6 +91,11 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     grooves: z.array(groove),
     markingGauge: inches,
   }),
+  air: z.looseObject({
+    months: z.array(z.looseObject({ month: z.int(), temperatureC: number, relativeHumidity: number })).length(12),
+    moistures: z.array(z.looseObject({ month: z.int(), moisture: inches })).length(12),
+    finish: z.string(),
+  }),
   lid: z.looseObject({ fittedWidth: inches, opening: inches, window, byMonth: z.array(month).length(12) }),
   stock: z.looseObject({
     boards: z.array(z.looseObject({ mark: z.string(), price: inches })),
@@ -89,4 +107,5 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     cost: z.looseObject({ total: amount }),
     quote: z.looseObject({ price: amount, deposit: amount, balance: amount, validUntil: z.iso.date() }),
   }),
+  measured: z.looseObject({ measurements: z.array(z.looseObject({ date: z.iso.date(), clearance: inches })) }),
 };

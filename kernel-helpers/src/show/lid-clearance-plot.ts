@@ -1,4 +1,5 @@
 import type { LidFit } from '../box/lid-fit.js';
+import type { LidMeasured } from '../box/lid-measured.js';
 import { monthNames } from '../wood/months.js';
 import { spreadApart } from './label-places.js';
 import { plot } from './plot.js';
@@ -26,12 +27,15 @@ const beyond = 30;
  * two limits, below which it binds and above which it loses its hold. Everything is labelled where it stands.
  *
  * @param fit  as `lidFit` returns it; inches
+ * @param measured  play of the delivered lid, measured later: drawn as rings where they fall in the year
  */
-export function lidClearancePlot(fit: LidYear): Shown {
+export function lidClearancePlot(fit: LidYear, measured: readonly LidMeasured[] = []): Shown {
   const months = [...fit.byMonth].sort((a, b) => a.month - b.month);
   const { leastClearance, mostClearance } = fit.limits;
-  const lowest = Math.min(leastClearance, ...months.map(({ low }) => low));
-  const highest = Math.max(mostClearance, ...months.map(({ high }) => high));
+  const later = measured.map(({ date, clearance }) => ({ clearance, month: monthOf(date), words: date }));
+  const plays = later.map(({ clearance }) => clearance);
+  const lowest = Math.min(leastClearance, ...months.map(({ low }) => low), ...plays);
+  const highest = Math.max(mostClearance, ...months.map(({ high }) => high), ...plays);
   const perPixel = (highest - lowest) / (inner - 2 * beyond);
   const domain = [lowest - beyond * perPixel, highest + beyond * perPixel] as const;
   const toPixel = (inches: number) => margins.marginTop + ((domain[1] - inches) / (domain[1] - domain[0])) * inner;
@@ -108,6 +112,8 @@ export function lidClearancePlot(fit: LidYear): Shown {
         Plot.ruleY([mostClearance], { stroke: '#1a1a1a', strokeWidth: 2, strokeDasharray: '2 4' }),
         Plot.line(months, { x: 'month', y: 'clearance', stroke: '#1a1a1a', strokeWidth: 2 }),
         Plot.dot(months, { x: 'month', y: 'clearance', r: 3.5, fill: '#1a1a1a' }),
+        Plot.dot(later, { x: 'month', y: 'clearance', r: 6, stroke: '#1a1a1a', strokeWidth: 2, fill: 'white' }),
+        Plot.text(later, { x: 'month', y: 'clearance', text: 'words', dy: -16, ...halo }),
         Plot.text(zoneLabels, { x: 'month', y: 'middle', text: 'words', textAnchor: 'middle', ...halo }),
         ...[tightestLabel, loosestLabel].map((extreme) =>
           Plot.text([extreme], {
@@ -132,7 +138,7 @@ export function lidClearancePlot(fit: LidYear): Shown {
     }),
     {
       alt,
-      caption: `The lid is tightest ${value(tightest)} and loosest ${value(loosest)}. ${verdict(months, fit.limits)}`,
+      caption: `The lid is tightest ${value(tightest)} and loosest ${value(loosest)}. ${verdict(months, fit.limits)}${asMeasured(months, measured)}`,
     },
   );
 }
@@ -196,4 +202,19 @@ function hatch(
 
 interface HatchContext {
   document: { createElementNS(namespace: string, name: string): { innerHTML: string } };
+}
+
+/** Where in the year a day falls: 1 is the middle of January. */
+function monthOf(date: string): number {
+  const [, month, dayOfMonth] = date.split('-').map(Number) as [number, number, number];
+  return month + (dayOfMonth - 15.5) / 31;
+}
+
+function asMeasured(months: Month[], measured: readonly LidMeasured[]): string {
+  if (measured.length === 0) return '';
+  const within = measured.filter(({ date, clearance }) => {
+    const month = months.find((other) => other.month === Number(date.slice(5, 7)));
+    return month && clearance >= month.low && clearance <= month.high;
+  });
+  return ` Rings are the lid as measured later: ${within.length} of ${measured.length} in the band.`;
 }

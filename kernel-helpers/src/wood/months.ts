@@ -1,4 +1,4 @@
-/** January first. @internal */
+/** January first. */
 export const monthNames = [
   'January',
   'February',

@@ -1,0 +1,65 @@
+import type { FitOdds } from '../box/fit-odds.js';
+import { formatLength } from '../measure/length.js';
+import { plot } from './plot.js';
+import type { Shown } from './shown.js';
+
+/**
+ * Odds that a lid binds or loses its hold, over the width it is planed to.
+ *
+ * @param odds  for each width in in, rising: as `fitOdds` gives them
+ * @param aim  width aimed at, in
+ */
+export function oddsPlot(odds: { width: number; odds: FitOdds }[], aim: number): Shown {
+  const lines = odds.flatMap(({ width, odds: { binds, rattles } }) => [
+    { width, share: 100 * binds, what: 'binds in the wettest month' },
+    { width, share: 100 * rattles, what: 'loses its hold in the driest' },
+  ]);
+  const inches = (length: number) => formatLength(length, { system: 'caliper' });
+  const nearest = odds.reduce((a, b) => (Math.abs(b.width - aim) < Math.abs(a.width - aim) ? b : a));
+  const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
+  const ends = [
+    { width: odds[0]?.width, share: 100, words: 'loses its hold in the driest month', anchor: 'start' },
+    { width: odds.at(-1)?.width, share: 100, words: 'binds in the wettest month', anchor: 'end' },
+  ];
+  return plot(
+    (Plot) => ({
+      height: 260,
+      x: { label: 'width planed to, in', tickFormat: (width: number) => width.toFixed(2) },
+      y: { label: 'of a hundred lids', domain: [0, 108], ticks: [0, 25, 50, 75, 100], grid: true },
+      marks: [
+        Plot.ruleX([aim], { stroke: '#1a1a1a', strokeDasharray: '5 4' }),
+        Plot.line(lines, {
+          x: 'width',
+          y: 'share',
+          z: 'what',
+          stroke: '#1a1a1a',
+          strokeWidth: 2,
+        }),
+        ...ends.map((end) =>
+          Plot.text([end], {
+            x: 'width',
+            y: 'share',
+            text: 'words',
+            textAnchor: end.anchor,
+            dy: -10,
+            dx: end.anchor === 'start' ? 4 : -4,
+          }),
+        ),
+        Plot.text([{ width: aim, share: 55 }], {
+          x: 'width',
+          y: 'share',
+          text: () => `aim ${inches(aim)}`,
+          dx: 6,
+          textAnchor: 'start',
+          stroke: 'white',
+          strokeWidth: 5,
+          fill: '#1a1a1a',
+        }),
+      ],
+    }),
+    {
+      alt: `Odds over the width planed to. At ${inches(nearest.width)}, near the aim, ${percent(nearest.odds.binds)} bind and ${percent(nearest.odds.rattles)} lose their hold.`,
+      caption: `Of a hundred lids planed to a width, how many would bind and how many would lose their hold, some time in the year. The broken line is the width you aim at, ${inches(aim)}.`,
+    },
+  );
+}
