@@ -38,9 +38,9 @@ export function lidLevers(plan: {
   const deeper = Math.min(design.lidGrooveDepth + 1 / 16, design.stockThickness / 2);
 
   const changed: [string, Partial<LidFitInput>][] = [
-    ['quarter-sawn board (90 degrees)', { ringAngle: 90 }],
-    ['flat-sawn board (0 degrees)', { ringAngle: 0 }],
-    [`fitted at ${middle} %, the middle of the year`, { fittingMoisture: middle }],
+    ['quarter-sawn board', { ringAngle: 90 }],
+    ['flat-sawn board', { ringAngle: 0 }],
+    [`fitted at ${middle} %`, { fittingMoisture: middle }],
     [
       'groove 1/16 in deeper',
       deeper > design.lidGrooveDepth ? { box: { ...input.box, design: { ...design, lidGrooveDepth: deeper } } } : {},
