@@ -1,0 +1,56 @@
+import { judge, rounding, tape } from '../box/verdict.js';
+import type { Finding } from '../measure/finding.js';
+import { formatLength } from '../measure/length.js';
+import type { FingerLayout, FingerRead } from './finger-joint.js';
+
+/** What must be true of a finger joint. Limits are common practice, no source. @internal */
+export function fingerFindings(layout: Omit<FingerLayout, 'findings'>, read: FingerRead): Finding[] {
+  const { fingerWidth, stockThickness, count, play, boardWidth, setUp } = layout;
+  const caliper = (inches: number) => formatLength(inches, { system: 'caliper' });
+  const times = fingerWidth / stockThickness;
+  // Each socket is set off from the one before: a key that is off by 0.001 in is off by so much at the far edge.
+  const sockets = Math.floor(count / 2);
+  const findings: Finding[] = [
+    {
+      rule: 'fingers about as wide as the stock',
+      verdict: judge(times >= 1 / 3 && times <= 2, 'watch'),
+      figures: `${count} fingers of ${tape(fingerWidth)} in ${tape(stockThickness)} stock`,
+      reason: 'very thin fingers break before they are glued; very wide ones leave few faces to glue',
+      change: `fingers from ${Math.max(2, Math.ceil(boardWidth / (2 * stockThickness)))} to ${Math.max(2, Math.floor((3 * boardWidth) / stockThickness))}`,
+    },
+    {
+      rule: 'room for glue between the fingers',
+      verdict: judge(play >= 0.002 - rounding && play <= 0.01 + rounding, 'watch'),
+      figures: `${caliper(play)} in each socket`,
+      reason: 'a dry fit that needs the mallet swells shut when the glue goes on; a loose one shows gaps and is weak',
+      change: 'play from 0.002 to 0.010 in; cut a test piece',
+    },
+    {
+      rule: 'socket made by whole settings of the cutter',
+      verdict: judge(setUp.passes === 1, 'watch'),
+      figures: `cutter ${tape(read.cutter)}, socket ${caliper(fingerWidth + play / 2)}: ${setUp.passes} ${setUp.passes === 1 ? 'pass' : 'passes'} for each`,
+      reason: 'every second setting is one more thing that can be off',
+      change: `a cutter of ${caliper(fingerWidth + play / 2)}, or ${Math.max(2, Math.round(boardWidth / (read.cutter - play / 2)))} fingers`,
+    },
+    {
+      rule: 'jig adds up over the width',
+      verdict: judge(sockets * 0.001 <= play + rounding, 'watch'),
+      figures: `${sockets} sockets: a key that is off by 0.001 in is off by ${caliper(sockets * 0.001)} at the far edge`,
+      reason: 'each socket is set off from the one before, so that a small error in the key adds up',
+      change: 'try the jig on scrap as wide as the boards; move the key by the error over the count',
+    },
+  ];
+  if (read.lowered > 0) findings.push(loweredAtALine(layout, read.lowered));
+  return findings;
+}
+
+function loweredAtALine({ boardWidth, fingerWidth, count }: Omit<FingerLayout, 'findings'>, lowered: number): Finding {
+  const lines = Math.max(1, Math.min(count - 1, Math.round(lowered / fingerWidth)));
+  return {
+    rule: 'lowered front ends at a line between fingers',
+    verdict: judge(Math.abs(lowered - lines * fingerWidth) <= 1 / 64, 'watch'),
+    figures: `lowered by ${tape(lowered)}, fingers of ${tape(fingerWidth)}`,
+    reason: 'lowered through a finger, a sliver of it is left at the top edge, or a notch shows beside the lid',
+    change: `a lid of ${tape(lines * fingerWidth)}, or ${Math.max(2, Math.round((boardWidth * lines) / lowered))} fingers`,
+  };
+}

@@ -1,0 +1,109 @@
+import { z } from 'zod';
+import { judge, rounding, tape } from '../box/verdict.js';
+import type { Finding } from '../measure/finding.js';
+import { evaluate, type Formula } from '../measure/formula.js';
+import { readParameters, size } from '../measure/parameters.js';
+
+const source = 'common practice, no source';
+
+/** Passes side by side that a cutter needs for a groove. */
+export const passesFormula: Formula<'w' | 'd'> = {
+  name: 'Passes across the groove',
+  result: { tex: 'n', meaning: 'passes side by side', unit: '' },
+  expression: 'ceil(w / d)',
+  symbols: {
+    w: { meaning: 'width of the groove', unit: 'in', min: 0 },
+    d: { meaning: 'diameter of the cutter', unit: 'in', min: 1 / 64 },
+  },
+  source,
+};
+
+/** Deepest cut in one pass: about a cutter's diameter, half of it for a cutter of 1/8 in and under. */
+export const passDepthFormula: Formula<'d' | 's'> = {
+  name: 'Depth of one pass',
+  result: { tex: 'h', meaning: 'deepest cut in one pass', unit: 'in' },
+  expression: 'd * s',
+  symbols: {
+    d: { meaning: 'diameter of the cutter', unit: 'in', min: 1 / 64 },
+    s: { meaning: 'share of the diameter: 1, or 1/2 for a cutter of 1/8 in and under', unit: '', min: 0, max: 1 },
+  },
+  source,
+};
+
+/** How a groove is cut: where the fence goes and how deep each time. Inches. */
+export interface GroovePasses {
+  /** Passes side by side; none when the cutter is too wide. */
+  passes: number;
+  /** How far the fence is moved on from the first pass, for each. The last is the groove's width less the cutter. */
+  offsets: number[];
+  /** Heights the cutter is set to, one after the other, each run over all offsets. */
+  depths: number[];
+  /** Passes in all: side by side times one above the other. */
+  inAll: number;
+  findings: Finding[];
+}
+
+/** Play of a panel in its groove. Common practice, no source: 0.1 to 0.3 mm; past 1/64 in and a half it rattles. */
+const mostPlay = 1 / 64 + 1 / 128;
+
+const fields = z.object({
+  grooveWidth: size({ least: 1 / 64, most: 30, why: 'width of the groove' }),
+  grooveDepth: size({ least: 1 / 64, most: 4, why: 'depth of the groove' }),
+  cutter: size({ least: 1 / 64, most: 2, why: 'diameter of the cutter, or width of the blade' }),
+  panel: size({ least: 1 / 64, most: 2, why: 'thickness of the panel, measured' }).optional(),
+});
+
+/**
+ * Passes and fence offsets for a groove.
+ *
+ *   passes = ceil(w / d)          offsets 0, d, 2 d ... and last w - d
+ *
+ * Each pass goes no deeper than about one diameter of the cutter, half of it for cutters of 1/8 in and under.
+ *
+ * @param groove.grooveWidth, groove.grooveDepth  text or in
+ * @param groove.cutter  diameter of the cutter, or width of the blade; text or in
+ * @param groove.panel  thickness of what goes in, measured; without it the groove's width is taken for it
+ * @returns passes, offsets, depths, findings; in
+ * @throws ShopError  one line: the field, the value given, what is possible, why
+ * @see common practice, no source
+ * @example groovePasses({ grooveWidth: '13/64 in', grooveDepth: '1/4 in', cutter: '1/8 in' }).offsets // [0, 5/64]
+ */
+export function groovePasses(groove: {
+  grooveWidth: number | string;
+  grooveDepth: number | string;
+  cutter: number | string;
+  panel?: number | string;
+}): GroovePasses {
+  const { grooveWidth, grooveDepth, cutter, panel } = readParameters(fields, { ...groove });
+  const tooWide = cutter > grooveWidth + rounding;
+  const passes = tooWide ? 0 : evaluate(passesFormula, { w: grooveWidth, d: cutter });
+  const offsets = Array.from({ length: passes }, (_, pass) => Math.min(pass * cutter, grooveWidth - cutter));
+  const deepest = evaluate(passDepthFormula, { d: cutter, s: cutter <= 1 / 8 + rounding ? 1 / 2 : 1 });
+  const levels = tooWide ? 0 : Math.ceil(grooveDepth / deepest - rounding);
+  const depths = Array.from({ length: levels }, (_, level) => (grooveDepth * (level + 1)) / levels);
+  const findings: Finding[] = [
+    {
+      rule: 'cutter goes into the groove',
+      verdict: judge(!tooWide && cutter <= (panel ?? grooveWidth) + rounding, 'stop'),
+      figures: `cutter ${tape(cutter)}, groove ${tape(grooveWidth)}${panel === undefined ? '' : `, panel measured ${tape(panel)}`}`,
+      reason: 'a cutter wider than the panel makes a groove that the panel is loose in, in one pass already',
+      change: `a cutter of at most ${tape(Math.min(grooveWidth, panel ?? grooveWidth))}`,
+    },
+  ];
+  if (panel !== undefined) findings.push(panelInGroove(panel, grooveWidth));
+  return { passes, offsets, depths, inAll: passes * levels, findings };
+}
+
+function panelInGroove(panel: number, groove: number): Finding {
+  const play = groove - panel;
+  return {
+    rule: 'panel fits the groove',
+    verdict: play < -rounding ? 'stop' : judge(play <= mostPlay, 'watch'),
+    figures: `panel measured ${tape(panel)}, groove ${tape(groove)}`,
+    reason:
+      play < -rounding
+        ? 'a panel thicker than its groove does not go in, or splits the board when it is forced'
+        : 'it must slide in by hand and not rattle',
+    change: `grooveWidth from ${tape(panel)} to ${tape(panel + 1 / 64)}, or a panel of ${tape(groove)}`,
+  };
+}

@@ -1,0 +1,109 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { layOutFingers } from '../../kernel-helpers/src/joints/finger-joint.js';
+
+const usual = { boardWidth: '5 in', stockThickness: '1/2 in', proud: '1/8 in', fingers: 10, cutter: '1/2 in', play: 0 };
+type Input = Parameters<typeof layOutFingers>[0];
+
+describe('fingers worked by hand', () => {
+  it('ten fingers on 5 in', () => {
+    const joint = layOutFingers(usual);
+    expect(joint.fingerWidth).toBe(0.5); // 5 / 10
+    expect(joint.gaugeSetting).toBe(0.625); // 1/2 + 1/8
+    expect(joint.setUp.firstBoardFence).toEqual([0.5, 1.5, 2.5, 3.5, 4.5]);
+    expect(joint.setUp.secondBoardFence).toEqual([0, 1, 2, 3, 4]);
+    expect(joint.setUp.passes).toBe(1);
+    expect(joint.note).toContain('even count');
+  });
+
+  it('shares the play between both boards, and leaves the outer edges where they are', () => {
+    const { first, second } = layOutFingers({ ...usual, play: 0.008 });
+    expect(first[1]?.from).toBeCloseTo(0.5 - 0.002, 12);
+    expect(first[1]?.to).toBeCloseTo(1 + 0.002, 12);
+    expect(second[1]?.from).toBeCloseTo(0.5 + 0.002, 12);
+    expect(first[0]?.from).toBe(0);
+    expect(second.at(-1)?.to).toBe(5);
+  });
+
+  it('takes the count that comes nearest to the width asked for', () => {
+    expect(layOutFingers({ ...usual, fingers: undefined, fingerWidth: '3/8 in', cutter: '1/8 in' }).count).toBe(13); // 5 / 0.375 = 13.3
+    expect(layOutFingers({ ...usual, fingers: 9 }).note).toContain('odd count');
+  });
+});
+
+describe('any finger joint', () => {
+  const joints = fc.record({
+    boardWidth: fc.integer({ min: 16, max: 320 }).map((marks) => marks / 16),
+    stockThickness: fc.integer({ min: 4, max: 16 }).map((marks) => marks / 16),
+    proud: fc.integer({ min: 0, max: 3 }).map((marks) => marks / 16),
+    fingers: fc.integer({ min: 2, max: 7 }),
+    cutter: fc.constant(1 / 8),
+    play: fc.integer({ min: 0, max: 10 }).map((thousandths) => thousandths / 1000),
+  });
+
+  it('opens a socket in one board wherever the other has a finger, wider by the play', () => {
+    fc.assert(
+      fc.property(joints, (input) => {
+        const { first, second, count } = layOutFingers(input);
+        first.forEach((piece, index) => {
+          const other = second[index];
+          expect(new Set([piece.kind, other?.kind])).toEqual(new Set(['finger', 'socket']));
+          const width = ({ from, to }: { from: number; to: number } = { from: 0, to: 0 }) => to - from;
+          const [finger, socket] = piece.kind === 'finger' ? [piece, other] : [other, piece];
+          const lines = count === 2 || index === 0 || index === count - 1 ? 1 : 2;
+          expect(width(socket) - width(finger)).toBeCloseTo((lines * input.play) / 2, 12);
+        });
+      }),
+    );
+  });
+
+  it('fills each board from edge to edge', () => {
+    fc.assert(
+      fc.property(joints, (input) => {
+        for (const board of [layOutFingers(input).first, layOutFingers(input).second]) {
+          board.slice(1).forEach(({ from }, index) => {
+            expect(from).toBeCloseTo(board[index]?.to as number, 12);
+          });
+          expect(board.at(-1)?.to).toBe(input.boardWidth);
+        }
+      }),
+    );
+  });
+});
+
+describe('findings', () => {
+  it.each<[Partial<Input>, string, string]>([
+    [{}, 'fingers about as wide as the stock', 'ok'],
+    [{ fingers: 3 }, 'fingers about as wide as the stock', 'watch'],
+    [{}, 'room for glue between the fingers', 'watch'],
+    [{ play: 0.004 }, 'room for glue between the fingers', 'ok'],
+    [{ cutter: '1/8 in' }, 'socket made by whole settings of the cutter', 'watch'],
+    [{ play: 0.002 }, 'jig adds up over the width', 'watch'],
+    [{ play: 0.006 }, 'jig adds up over the width', 'ok'],
+    [{ lowered: '1/2 in' }, 'lowered front ends at a line between fingers', 'ok'],
+    [{ lowered: '3/4 in' }, 'lowered front ends at a line between fingers', 'watch'],
+  ])('%j: %s is %s', (change, rule, verdict) => {
+    expect(layOutFingers({ ...usual, ...change }).findings.find((finding) => finding.rule === rule)?.verdict).toBe(
+      verdict,
+    );
+  });
+
+  it('names a lid that a lowered front can take', () => {
+    const { findings } = layOutFingers({ ...usual, lowered: '5/8 in' });
+    expect(findings.at(-1)?.change).toBe('a lid of 1/2 in, or 8 fingers');
+  });
+});
+
+describe('bad input', () => {
+  it.each<[Partial<Input>, string]>([
+    [{ fingers: 40 }, 'fingers: 40 given, 1/8 in wide each; possible: up to 10 with a cutter of 1/2 in'],
+    [{ fingers: 2, cutter: '1 in', boardWidth: '1 in' }, 'cutter: 1 in given; possible: up to 1/2 in'],
+    [{ fingers: 1 }, 'fingers: 1 given; possible: two or more'],
+    [{ fingers: 2.5 }, 'fingers: 2.5 given; possible: a whole number'],
+    [{ fingers: undefined }, 'fingers: nothing given; possible: a count, or fingerWidth'],
+    [{ fingerWidth: '1/2 in' }, 'fingers: 10 given, and fingerWidth 1/2 in; possible: one of the two'],
+    [{ boardWidth: 'wide' }, 'boardWidth: "wide" given; not a length'],
+  ])('%j is refused in one line', (bad, message) => {
+    expect(() => layOutFingers({ ...usual, ...bad })).toThrow(message);
+  });
+});

@@ -1,0 +1,69 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { groovePasses } from '../../kernel-helpers/src/joints/groove-passes.js';
+
+type Input = Parameters<typeof groovePasses>[0];
+
+describe('passes for a groove', () => {
+  it('worked by hand: 13/64 wide, 1/4 deep, 1/8 cutter', () => {
+    const cut = groovePasses({ grooveWidth: '13/64 in', grooveDepth: '1/4 in', cutter: '1/8 in' });
+    expect(cut.offsets).toEqual([0, 5 / 64]); // ceil(13/8) = 2 passes, the last 13/64 - 8/64
+    expect(cut.depths).toEqual([1 / 16, 1 / 8, 3 / 16, 1 / 4]); // at most 1/16 deep with a 1/8 cutter
+    expect(cut.inAll).toBe(8);
+  });
+
+  it('needs one pass for a cutter as wide as the groove, in inches and in millimetres', () => {
+    expect(groovePasses({ grooveWidth: '1/4 in', grooveDepth: '1/4 in', cutter: '1/4 in' })).toMatchObject({
+      passes: 1,
+      offsets: [0],
+      depths: [0.25],
+    });
+    expect(groovePasses({ grooveWidth: '9 mm', grooveDepth: '6 mm', cutter: '3 mm' }).passes).toBe(3);
+  });
+
+  it('covers the whole groove and never a hair more', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1 / 16, max: 2, noNaN: true }),
+        fc.double({ min: 1 / 32, max: 1, noNaN: true }),
+        (grooveWidth, cutter) => {
+          fc.pre(cutter <= grooveWidth);
+          const { offsets, depths } = groovePasses({ grooveWidth, grooveDepth: 0.25, cutter });
+          expect(offsets[0]).toBe(0);
+          offsets.slice(1).forEach((offset, index) => {
+            expect(offset - (offsets[index] as number)).toBeLessThanOrEqual(cutter + 1e-9);
+          });
+          expect((offsets.at(-1) as number) + cutter).toBeCloseTo(grooveWidth, 9);
+          expect(depths.at(-1)).toBe(0.25);
+        },
+      ),
+    );
+  });
+});
+
+describe('cutter, panel and groove', () => {
+  const usual = { grooveWidth: '1/4 in', grooveDepth: '1/4 in', cutter: '3/16 in', panel: '15/64 in' };
+  it.each<[Partial<Input>, string, string, string]>([
+    [{}, 'cutter goes into the groove', 'ok', ''],
+    [{ cutter: '1/4 in' }, 'cutter goes into the groove', 'stop', 'a cutter of at most 15/64 in'],
+    [{ cutter: '1/2 in' }, 'cutter goes into the groove', 'stop', 'a cutter of at most 15/64 in'],
+    [{}, 'panel fits the groove', 'ok', ''],
+    [{ panel: '17/64 in' }, 'panel fits the groove', 'stop', 'grooveWidth from 17/64 in to 9/32 in'],
+    [{ panel: '3/16 in' }, 'panel fits the groove', 'watch', 'grooveWidth from 3/16 in to 13/64 in'],
+  ])('%j: %s is %s', (change, rule, verdict, nearest) => {
+    const found = groovePasses({ ...usual, ...change }).findings.find((finding) => finding.rule === rule);
+    expect(found?.verdict).toBe(verdict);
+    expect(found?.change).toContain(nearest);
+  });
+
+  it('has no passes for a cutter that is too wide', () => {
+    expect(groovePasses({ ...usual, cutter: '1/2 in' })).toMatchObject({ passes: 0, offsets: [], inAll: 0 });
+  });
+
+  it.each<[Partial<Input>, string]>([
+    [{ cutter: 0 }, 'cutter: 0 given; possible: 1/64 in to 2 in'],
+    [{ grooveWidth: '5 lb' }, 'grooveWidth: "5 lb" given; "lb" is not a unit of length here'],
+  ])('%j is refused in one line', (bad, message) => {
+    expect(() => groovePasses({ ...usual, ...bad })).toThrow(message);
+  });
+});
