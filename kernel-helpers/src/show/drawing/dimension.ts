@@ -61,14 +61,20 @@ export function laneDepth(placed: readonly PlacedDimension[]): number {
  * the right.
  *
  * @param edge  where the view ends on that side, pixels
+ * @param clear  how much farther out the lanes begin, pixels
  * @returns lines, and texts that are to be drawn over all lines
  */
-export function drawDimension(side: Side, dimension: PlacedDimension, edge: number): { lines: string; text: string } {
+export function drawDimension(
+  side: Side,
+  dimension: PlacedDimension,
+  edge: number,
+  clear = 0,
+): { lines: string; text: string } {
   const { from, to, text } = dimension;
   const upright = side === 'left' || side === 'right';
   const away = side === 'left' || side === 'above' ? -1 : 1;
   // Text stands above its line: beyond it on the left and above, between line and view on the other two.
-  const at = edge + away * (firstLane + dimension.lane * lane + (away > 0 ? textRise + 2 : 0));
+  const at = edge + away * (clear + firstLane + dimension.lane * lane + (away > 0 ? textRise + 2 : 0));
   const draw = (a1: number, c1: number, a2: number, c2: number) =>
     upright ? line(c1, a1, c2, a2, strokes.thin) : line(a1, c1, a2, c2, strokes.thin);
   const head = (along: number, towards: -1 | 1) =>

@@ -69,18 +69,30 @@ export function placeView(view: View, scale: number, noteWidth = 0): PlacedView 
   const half = Math.max(0, ...[view.name, ...notes].map((text) => textWidth(text) / 2));
   const across = [...lanes.above, ...lanes.below].map(reach);
   const down = [...lanes.left, ...lanes.right].map(reach);
-  // What stands beside a view starts clear of all that reaches over its corners from above and below.
-  const leftEdge = Math.min(0, width / 2 - half, ...across.map(([from]) => from));
-  const rightEdge = Math.max(width, width / 2 + half, ...across.map(([, to]) => to));
-  const nameAt = Math.max(laneDepth(lanes.below), 8) + lineHeight / 2;
-  const below = nameAt + lineHeight * (notes.length + 0.5);
-  const edges = { left: leftEdge, right: rightEdge, above: -height, below: 0 };
+  const overTop = Math.max(0, ...down.map(([, to]) => to - height));
+  const underFoot = Math.max(0, ...down.map(([from]) => -from));
+  // A size beside the view that reaches over its corner stands clear of all that reaches over it from above and below.
+  const beside = overTop + underFoot > 0 ? 1 : 0;
+  const clear: Record<Side, number> = {
+    left: beside * Math.max(0, ...across.map(([from]) => -from)),
+    right: beside * Math.max(0, ...across.map(([, to]) => to - width)),
+    above: 0,
+    below: 0,
+  };
+  const nameAt = Math.max(laneDepth(lanes.below), underFoot, 8) + lineHeight / 2;
+  const edges = { left: 0, right: width, above: -height, below: 0 };
+  const reachOf = (side: 'left' | 'right') =>
+    Math.max(
+      lanes[side].length > 0 ? clear[side] + laneDepth(lanes[side]) : 0,
+      half - width / 2,
+      ...across.map(([from, to]) => (side === 'left' ? -from : to - width)),
+    );
 
   return {
-    left: -leftEdge + laneDepth(lanes.left),
-    right: rightEdge + laneDepth(lanes.right),
-    above: Math.max(height + laneDepth(lanes.above), ...down.map(([, to]) => to)) + 2,
-    below: Math.max(below, ...down.map(([from]) => -from)) + 2,
+    left: reachOf('left'),
+    right: width + reachOf('right'),
+    above: height + Math.max(laneDepth(lanes.above), overTop) + 2,
+    below: nameAt + lineHeight * (notes.length + 0.5) + 2,
     draw(x, y) {
       const shapes = view.shapes.map((shape) => drawShape(shape, x, y, scale));
       const drawn = sides.flatMap((side) =>
@@ -88,7 +100,7 @@ export function placeView(view: View, scale: number, noteWidth = 0): PlacedView 
           const upright = side === 'left' || side === 'right';
           const at = upright ? y : x;
           const [from, to] = upright ? [at - each.to, at - each.from] : [at + each.from, at + each.to];
-          return drawDimension(side, { ...each, from, to }, edges[side] + (upright ? x : y));
+          return drawDimension(side, { ...each, from, to }, edges[side] + (upright ? x : y), clear[side]);
         }),
       );
       const words = [view.name, ...notes].map((text, i) =>
