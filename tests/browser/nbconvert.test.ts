@@ -5,12 +5,13 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { expect, inject, onTestFinished, test } from 'vitest';
 import { drawnWidth, keepPicture, startBrowser } from './chromium.js';
+import { lidSheet, savedPictures } from './lid-sheet.js';
 
 test("the HTML that Jupyter's own nbconvert makes of a sheet shows its pictures, without a network", async () => {
   const output = mkdtempSync(join(tmpdir(), 'nbconvert-'));
   onTestFinished(() => rmSync(output, { recursive: true }));
   const { python, variables } = inject('python');
-  const sheet = join(inject('commission'), '04-lid-through-the-year.ipynb');
+  const sheet = lidSheet(inject('commission'));
   const convert = ['-m', 'nbconvert', '--to', 'html', '--output-dir', output, '--output', 'sheet', sheet];
   const nbconvert = spawnSync(python, convert, { env: variables, encoding: 'utf8' });
   expect(nbconvert.status, nbconvert.stderr).toBe(0);
@@ -22,6 +23,6 @@ test("the HTML that Jupyter's own nbconvert makes of a sheet shows its pictures,
   await page.goto(pathToFileURL(join(output, 'sheet.html')).href);
   await keepPicture(page, 'nbconvert');
   const pictures = await page.locator('img').all();
-  expect(pictures).toHaveLength(3);
+  expect(pictures).toHaveLength(savedPictures(sheet));
   for (const picture of pictures) expect(await drawnWidth(picture)).toBeGreaterThan(0);
 });
