@@ -58,8 +58,8 @@ export type { AirDecision, Decisions, LidDecision, QuoteDecision, StockDecision 
 export type { Entry, Head, Versions } from './record/entry.js';
 export { openCommission } from './record/open-commission.js';
 export type { Stale } from './record/stale.js';
-export { boxDrawing } from './show/box-drawing.js';
 export { cautions } from './show/cautions.js';
+export { boxDrawing } from './show/drawing/box-drawing.js';
 export { dividerWalk } from './show/drawing/divider-walk.js';
 export { grooveDrawing } from './show/drawing/groove-drawing.js';
 export { jointDrawing } from './show/drawing/joint-drawing.js';

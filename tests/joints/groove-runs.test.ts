@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
+import { grooveFindings } from '../../kernel-helpers/src/joints/groove-findings.js';
 import { grooveRuns } from '../../kernel-helpers/src/joints/groove-runs.js';
+import { hiddenHeights, nearestHiddenHeight } from '../../kernel-helpers/src/joints/hidden-heights.js';
 
 const box = sizeBox({
   insideLength: '9 1/2 in',
@@ -70,5 +72,91 @@ describe('where the grooves come out', () => {
     const side = runs.find(({ board, groove }) => board === 'side' && groove === 'lid');
     expect(side).toMatchObject({ from: 0, ends: ['through', 'stopped'] });
     expect(side?.why).toContain('runs out at the front');
+  });
+});
+
+describe('grooves cut by a round cutter or at a saw', () => {
+  const joints = { layout: corner('1/2 in'), tailBoards: 'front and back' } as const;
+
+  it('a round cutter goes on by its radius past a stop, and nowhere else', () => {
+    const [square, round] = [grooveRuns({ box, joints }), grooveRuns({ box, joints, roundCutter: '3/16 in' })];
+    round.forEach((run, index) => {
+      const { from, to, ends } = square[index] as (typeof square)[number];
+      expect(run.from).toBe(ends[0] === 'stopped' ? from - 3 / 32 : from);
+      expect(run.to).toBe(ends[1] === 'stopped' ? to + 3 / 32 : to);
+      expect(run.roundEnd).toBe(ends.includes('stopped') ? 3 / 32 : undefined);
+    });
+  });
+
+  it('run out on purpose, a groove through the joint is a stop that names where to stop instead', () => {
+    const runs = grooveRuns({ box, joints, endToEnd: ['side', 'front'] });
+    // The front's bottom groove is hidden anyway; the sides' shows.
+    expect(runs.filter(({ shows }) => shows).map(({ board, groove }) => [board, groove])).toContainEqual([
+      'side',
+      'bottom',
+    ]);
+    expect(runs.find(({ board }) => board === 'front')?.shows).toBeUndefined();
+    const found = grooveFindings({ runs, layout: joints.layout }).find(
+      ({ rule }) => rule === 'bottom groove not through the joint',
+    );
+    expect(found).toMatchObject({ verdict: 'stop', figures: 'run out at the ends of side' });
+    expect(found?.change).toContain('stop it 1/2 in from the end');
+  });
+
+  it.each([0, '2 in', 'thick'])('a cutter of %j is refused', (roundCutter) => {
+    expect(() => grooveRuns({ box, joints, roundCutter })).toThrow(
+      /^roundCutter: .* given; .*possible: 1\/64 in to 1 in/,
+    );
+  });
+});
+
+describe('findings on the grooves', () => {
+  const findingsFor = (halfPin: string, roundCutter?: string) => {
+    const layout = corner(halfPin);
+    return grooveFindings({
+      runs: grooveRuns({
+        box,
+        joints: { layout, tailBoards: 'front and back' },
+        ...(roundCutter ? { roundCutter } : {}),
+      }),
+      layout,
+    });
+  };
+  const one = (findings: ReturnType<typeof findingsFor>, rule: string) =>
+    findings.find((finding) => finding.rule === rule);
+
+  it('names the nearest height at which a straddling groove is hidden', () => {
+    // Groove 1/4 to 7/16, half pin 0 to 5/16, tail from 13/32 at its baseline: down to 1/8, or up to 13/32.
+    const found = one(findingsFor('5/16 in'), 'bottom groove behind one tail or one pin');
+    expect(found?.verdict).toBe('watch');
+    expect(found?.change).toContain('lower edge of the groove at 1/8 in: foot less by 1/8 in');
+  });
+
+  it('says nothing against a groove in the half pin', () => {
+    expect(one(findingsFor('1/2 in'), 'bottom groove behind one tail or one pin')?.verdict).toBe('ok');
+    expect(one(findingsFor('1/2 in'), 'bottom groove not through the joint')?.verdict).toBe('ok');
+  });
+
+  it('wants wood left before a stopped end', () => {
+    const rule = 'wood before the end of a stopped bottom groove';
+    expect(one(findingsFor('1/2 in'), rule)?.verdict).toBe('ok'); // 3/4 - 1/4
+    expect(one(findingsFor('1/2 in', '7/8 in'), rule)?.verdict).toBe('watch'); // 1/2 - 7/16
+    expect(one(findingsFor('1/2 in', '1 in'), rule)?.verdict).toBe('stop'); // nothing
+  });
+
+  it('the height it names is hidden, and no other of its kind is nearer', () => {
+    for (let sixteenths = 2; sixteenths < 24; sixteenths++) {
+      const layout = corner(`${sixteenths}/16 in`);
+      for (let place = 0; place < 70; place++) {
+        const fromBottom = place / 16;
+        const hidden = (height: number) =>
+          hiddenHeights(layout).some(({ from, to }) => height >= from - 1e-9 && height + 3 / 16 <= to + 1e-9);
+        const nearest = nearestHiddenHeight({ fromBottom, width: 3 / 16, layout }) as number;
+        expect(hidden(nearest)).toBe(true);
+        const distance = Math.abs(nearest - fromBottom);
+        for (let step = -distance + 1 / 64; step <= distance - 1 / 64; step += 1 / 128)
+          expect(hidden(fromBottom + step), `${fromBottom} moved by ${step}`).toBe(false);
+      }
+    }
   });
 });

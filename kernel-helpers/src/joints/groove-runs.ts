@@ -1,5 +1,9 @@
+import { z } from 'zod';
 import type { Groove, SizedBox } from '../box/size-box.js';
+import { rounding } from '../box/verdict.js';
+import { readParameters, size } from '../measure/parameters.js';
 import type { DovetailLayout } from './dovetails.js';
+import { hiddenHeights } from './hidden-heights.js';
 
 /** Where one end of a groove meets the corner joint. */
 export type GrooveEnd = 'through' | 'stopped';
@@ -18,7 +22,15 @@ export interface GrooveRun {
   why: string;
   /** Neither board hides it: the groove lies across the line between a tail and a pin. */
   straddles: boolean;
+  /** Radius that a round cutter leaves at a stopped end; the groove is full only that far inside `from` and `to`. */
+  roundEnd?: number;
+  /** The maker runs it out at both ends, though it shows there. */
+  shows?: boolean;
 }
+
+const cutterField = z.object({
+  roundCutter: z.optional(size({ least: 1 / 64, most: 1, why: 'diameter of the cutter' })).default(0),
+});
 
 /** Which boards carry the tails. */
 export type TailBoards = 'front and back' | 'sides';
@@ -28,49 +40,57 @@ export type TailBoards = 'front and back' | 'sides';
  *
  * A groove that runs off a board's end comes out somewhere. On a tail board it shows where it meets a tail, and is hidden
  * behind a pin where it meets a socket; on a pin board the reverse. A stopped end still reaches its own depth past the
- * neighbour's inside face, so that the panel's corner has room. The lid's side grooves run out at the front, where the
- * lid goes in.
+ * neighbour's inside face, so that the panel's corner has room; a round cutter goes on by its radius, so that the groove
+ * is full there. The lid's side grooves run out at the front, where the lid goes in.
  *
  * @param grooves.box  the sized box
  * @param grooves.joints  the corner's layout, the same at all four, and which boards carry the tails
+ * @param grooves.roundCutter  diameter of a cutter that leaves round ends; text or in; ends are square without it
+ * @param grooves.endToEnd  boards whose grooves are run out at both ends whatever is there: on a saw that cannot stop
  * @returns one run for each kind of board and groove, in
+ * @throws ShopError  a cutter that is not possible
  * @see common practice, no source
  */
 export function grooveRuns(grooves: {
   box: SizedBox;
   joints: { layout: DovetailLayout; tailBoards: TailBoards };
+  roundCutter?: number | string;
+  endToEnd?: Groove['board'][];
 }): GrooveRun[] {
-  const { box, joints } = grooves;
+  const { box, joints, endToEnd = [] } = grooves;
   const { layout, tailBoards } = joints;
+  const { roundCutter } = readParameters(cutterField, { roundCutter: grooves.roundCutter });
+  const roundEnd = roundCutter / 2;
   return box.grooves.map((groove) => {
     const length = box.parts.find(({ name }) => name === groove.board)?.length ?? 0;
     const carriesTails = (tailBoards === 'sides') === (groove.board === 'side');
     const meets = whatItMeets(groove, layout);
     const hidden = meets === (carriesTails ? 'pin' : 'tail');
     const runsOut = groove.groove === 'lid' && groove.board === 'side';
-    const end: GrooveEnd = hidden ? 'through' : 'stopped';
+    const forced = !hidden && endToEnd.includes(groove.board);
+    const end: GrooveEnd = hidden || forced ? 'through' : 'stopped';
     const ends: [GrooveEnd, GrooveEnd] = [runsOut ? 'through' : end, end];
-    const short = layout.gaugeSetting - groove.depth;
-    return {
+    const short = layout.gaugeSetting - groove.depth - roundEnd;
+    const run: GrooveRun = {
       ...groove,
       from: ends[0] === 'through' ? 0 : short,
       to: ends[1] === 'through' ? length : length - short,
       ends,
-      why: reason(meets, carriesTails, runsOut),
+      why: `${reason(meets, carriesTails, runsOut)}${forced ? '; run out all the same' : ''}`,
       straddles: meets === 'both',
     };
+    if (roundEnd > 0 && ends.includes('stopped')) run.roundEnd = roundEnd;
+    if (forced) run.shows = true;
+    return run;
   });
 }
 
 /** What stands at the groove's height in the corner: a tail, a pin, or the line between. */
 function whatItMeets({ fromBottom, width }: Groove, layout: DovetailLayout): 'tail' | 'pin' | 'both' {
-  const within = ({ from, to }: { from: number; to: number }) =>
-    fromBottom >= from - 1e-9 && fromBottom + width <= to + 1e-9;
-  // A pin is narrow on the tail board's end and wide at its baseline: the narrow place is what hides.
-  if (layout.pins.some(within)) return 'pin';
-  return layout.tails.some(({ baselineFrom, baselineTo }) => within({ from: baselineFrom, to: baselineTo }))
-    ? 'tail'
-    : 'both';
+  const place = hiddenHeights(layout).find(
+    ({ from, to }) => fromBottom >= from - rounding && fromBottom + width <= to + rounding,
+  );
+  return place?.behind ?? 'both';
 }
 
 function reason(meets: 'tail' | 'pin' | 'both', carriesTails: boolean, runsOut: boolean): string {
