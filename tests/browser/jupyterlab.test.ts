@@ -23,6 +23,7 @@ beforeAll(async () => {
   lab = await startLab();
   browser = await startBrowser();
   page = await browser.newPage({ viewport: { width: 1280, height: 1000 } });
+  page.setDefaultTimeout(soon.timeout);
   await page.goto(lab.addressOf(sheet));
   await page.getByText('TypeScript | Idle').waitFor();
 });
