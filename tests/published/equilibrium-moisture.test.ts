@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { equilibriumMoisture } from '../../kernel-helpers/src/wood/emc.js';
+import { equilibriumMoisture, humidityFor } from '../../kernel-helpers/src/wood/emc.js';
 import table from './wood-handbook-table-4-2.json';
 
 /**
@@ -20,9 +20,7 @@ describe('Wood Handbook FPL-GTR-190, table 4-2', () => {
     expect(cells).toHaveLength(342);
     const differences = cells.map(({ fahrenheit, humidity, printed }) => ({
       at: `${fahrenheit} F, ${humidity} %`,
-      off: Math.abs(
-        equilibriumMoisture({ temperatureC: ((fahrenheit - 32) * 5) / 9, relativeHumidity: humidity / 100 }) - printed,
-      ),
+      off: Math.abs(equilibriumMoisture({ temperatureF: fahrenheit, relativeHumidity: humidity / 100 }) - printed),
     }));
     const worst = differences.reduce((a, b) => (b.off > a.off ? b : a));
     const mean = differences.reduce((sum, { off }) => sum + off, 0) / differences.length;
@@ -31,6 +29,16 @@ describe('Wood Handbook FPL-GTR-190, table 4-2', () => {
     );
     expect(worst.off, worst.at).toBeLessThanOrEqual(0.06);
     expect(mean).toBeLessThanOrEqual(0.03);
+  });
+
+  it('and the other way round: the humidity for each printed moisture, within what its print allows', () => {
+    for (const { fahrenheit, humidity, printed } of cells) {
+      const back = humidityFor({ moisture: printed, temperatureF: fahrenheit });
+      const at = (h: number) => equilibriumMoisture({ temperatureF: fahrenheit, relativeHumidity: h });
+      // 0.06 of moisture, as above, in humidity: over the slope at the printed cell.
+      const slope = (at(humidity / 100 + 0.005) - at(humidity / 100 - 0.005)) / 0.01;
+      expect(Math.abs(back - humidity / 100), `${fahrenheit} F, ${humidity} %`).toBeLessThan(0.07 / slope);
+    }
   });
 });
 

@@ -17,43 +17,36 @@ export interface Table {
 const separators = [',', ';', '\t'];
 
 /** Cuts a table into lines and fields: any line ends, quoted fields, a byte-order mark; empty lines are passed over. @internal */
-export function tableRows(text: string): Table | ReadingProblem {
-  if (text.includes('\0'))
+export function tableRows(csvText: string): Table | ReadingProblem {
+  if (csvText.includes('\0'))
     return { line: 1, what: 'the file is not plain text in UTF-8; save it again as CSV (UTF-8). Nothing was read' };
-  const firstLine = text
-    .replace(/^\uFEFF/, '')
-    .split(/\r\n|\n|\r/)
-    .find((line) => line.trim() !== '');
-  if (firstLine === undefined) return { line: 1, what: 'the file is empty' };
-  const count = (separator: string) => firstLine.split(separator).length - 1;
+  const text = csvText.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
+  const lines = text.split('\n');
+  const first = lines.findIndex((line) => line.trim() !== '');
+  if (first < 0) return { line: 1, what: 'the file is empty' };
+  const count = (separator: string) => (lines[first] as string).split(separator).length - 1;
   const separator = separators.reduce((best, other) => (count(other) > count(best) ? other : best));
   const [header, ...rows] = cut(text, separator);
   if (!header || count(separator) === 0)
     return {
-      line: header?.line ?? 1,
-      what: `the header "${firstLine}" has no comma, semicolon or tab between its columns; nothing was read`,
+      line: first + 1,
+      what: `the header "${lines[first]}" has no comma, semicolon or tab between its columns; nothing was read`,
     };
-  if (rows.length === 0) return { line: header.line, what: 'there is no row under the header' };
+  if (rows.length === 0) return { line: first + 1, what: 'there is no row under the header' };
   return { separator, header, rows };
 }
 
 function cut(text: string, delimiter: string): TableRow[] {
-  const options = {
-    bom: true,
-    delimiter,
-    info: true,
-    relax_column_count: true,
-    relax_quotes: true,
-    trim: true,
-  } as const;
-  const ends = { record_delimiter: ['\r\n', '\n', '\r'], skip_empty_lines: true };
+  const options = { delimiter, info: true, relax_column_count: true, relax_quotes: true, trim: true } as const;
   let records: { info: { lines: number }; record: string[] }[];
   try {
-    records = parse(text, { ...options, ...ends }) as never;
+    records = parse(text, { ...options, record_delimiter: '\n' }) as never;
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
     // A quote that is opened and never closed: quotes are then read as they stand, and the row that has one is reported.
-    records = parse(text, { ...options, ...ends, quote: null }) as never;
+    records = parse(text, { ...options, record_delimiter: '\n', quote: null }) as never;
   }
-  return records.map(({ info, record }) => ({ line: info.lines, fields: record }));
+  return records
+    .map(({ info, record }) => ({ line: info.lines, fields: record }))
+    .filter(({ fields }) => fields.some((field) => field !== ''));
 }

@@ -21,14 +21,16 @@ export class Tridiagonal {
   solve(): void {
     const { lower, diagonal, upper, right, ratios } = this;
     const last = right.length - 1;
-    let pivot = diagonal[0] as number;
-    right[0] = (right[0] as number) / pivot;
+    let inverse = 1 / (diagonal[0] as number);
+    let above = (right[0] as number) * inverse;
+    right[0] = above;
     for (let row = 1; row <= last; row++) {
-      const ratio = (upper[row - 1] as number) / pivot;
-      ratios[row] = ratio;
+      const ratio = (upper[row - 1] as number) * inverse;
       const below = lower[row] as number;
-      pivot = (diagonal[row] as number) - below * ratio;
-      right[row] = ((right[row] as number) - below * (right[row - 1] as number)) / pivot;
+      inverse = 1 / ((diagonal[row] as number) - below * ratio);
+      above = ((right[row] as number) - below * above) * inverse;
+      ratios[row] = ratio;
+      right[row] = above;
     }
     for (let row = last - 1; row >= 0; row--)
       right[row] = (right[row] as number) - (ratios[row + 1] as number) * (right[row + 1] as number);
