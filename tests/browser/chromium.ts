@@ -22,10 +22,10 @@ export function startBrowser(): Promise<Browser> {
   });
 }
 
-/** Keeps a picture of the page in tests/reports/browser/. */
-export async function keepPicture(page: Page, name: string): Promise<void> {
+/** Keeps a picture of the page, or of a part of it, in tests/reports/browser/. */
+export async function keepPicture(view: Page | Locator, name: string): Promise<void> {
   mkdirSync(pictures, { recursive: true });
-  await page.screenshot({ path: join(pictures, `${name}.png`) });
+  await view.screenshot({ path: join(pictures, `${name}.png`) });
 }
 
 /** The width that the browser found in a picture's own data; 0 when it could not draw it. */

@@ -59,8 +59,7 @@ test('a changed parameter changes the plot, the width to plane and the record', 
   await expect.poll(recordedWidth, soon).not.toBe(widthBefore);
   await expect.poll(sheetText, soon).toContain(recordedWidth());
   expect(await year.getAttribute('src')).not.toBe(plotBefore);
-  await year.scrollIntoViewIfNeeded();
-  await keepPicture(page, 'lab-changed');
+  await keepPicture(year, 'lab-changed-plot');
 });
 
 test('Ctrl-C ends JupyterLab with its kernels, even one in the middle of a cell', async () => {
