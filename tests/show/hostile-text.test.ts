@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
-import { boxDrawing } from '../../kernel-helpers/src/show/box-drawing.js';
+import { boxDrawing } from '../../kernel-helpers/src/show/drawing/box-drawing.js';
 import { escapeHtml, markdown } from '../../kernel-helpers/src/show/escape.js';
 import { figure } from '../../kernel-helpers/src/show/figure.js';
 import { findingList } from '../../kernel-helpers/src/show/finding-list.js';

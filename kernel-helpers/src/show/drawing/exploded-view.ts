@@ -1,0 +1,176 @@
+import { figure } from '../figure.js';
+import { spreadApart } from '../label-places.js';
+import type { Shown } from '../shown.js';
+import { element, fontSize, ink, label, line, svgPicture, textWidth } from '../svg.js';
+import { boxSolids, type DrawnBox, type Solid, type Span } from './box-solids.js';
+import { type Point, strokes } from './lines.js';
+import { pageWidth } from './sheet.js';
+
+const mostHeight = 620;
+const margin = 14;
+const leader = 24;
+/** Faces to the front, to the right and upwards, told apart in grey print. */
+const fills = { front: '#ececec', right: '#cfcfcf', top: '#fff' };
+
+/** Which way a part moves out, in shares of the box's size. */
+const moves: Record<Solid['part'], readonly [x: number, y: number, z: number]> = {
+  'left side': [-0.7, 0, 0],
+  'right side': [0.7, 0, 0],
+  front: [0, -0.5, 0],
+  back: [0, 0.5, 0],
+  bottom: [0, 0, -0.9],
+  lid: [0, 0, 0.9],
+};
+
+/** Named at the left of the picture; the others at the right. */
+const leftNames: readonly Solid['part'][] = ['left side', 'front', 'bottom'];
+
+/**
+ * A sliding-lid box taken apart, seen from the front, the right and above (isometric).
+ *
+ * @param box  as `sizeBox` returns it; inches
+ */
+export function explodedView(box: DrawnBox): Shown {
+  const { overall } = box;
+  const apart = Math.max(overall.width, overall.height);
+  const solids = boxSolids(box).map(
+    (solid): Solid => (solid.part === 'front' || solid.part === 'back' ? { ...solid, x: [0, overall.width] } : solid),
+  );
+  const moved = solids.map((solid): Solid => {
+    const [x, y, z] = moves[solid.part];
+    const by = (span: Span, share: number): Span => [span[0] + share * apart, span[1] + share * apart];
+    return { part: solid.part, x: by(solid.x, x), y: by(solid.y, y), z: by(solid.z, z) };
+  });
+  const faces = backToFront(moved).flatMap(facesOf);
+  const corners = faces.flatMap(({ points }) => points);
+  const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+  const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const names = Object.keys(moves) as Solid['part'][];
+  const side = Math.max(...names.map((name) => textWidth(name))) + leader + margin;
+  const scale = Math.min((pageWidth - 2 * side) / (right - left), mostHeight / (high - low));
+  const height = Math.max((high - low) * scale, 3 * (fontSize + 4)) + 2 * margin;
+  const offset = (pageWidth - (right - left) * scale) / 2;
+  const px = ([x, y]: Point): Point => [offset + (x - left) * scale, margin + (high - y) * scale];
+
+  const drawn = faces.map(({ points, fill }) =>
+    element('polygon', { points: points.map((point) => px(point).map(toPlaces).join(',')).join(' '), fill, ...edge }),
+  );
+  const labelled = [leftNames, names.filter((name) => !leftNames.includes(name))].flatMap((column, i) => {
+    const targets = column.map((name) => px(inSight(name, faces)));
+    const places = spreadApart(
+      targets.map(([, y]) => y),
+      fontSize + 4,
+      margin,
+      height - margin,
+    );
+    const x = i === 0 ? side - leader : pageWidth - side + leader;
+    return column.map((name, j) => {
+      const [toX, toY] = targets[j] as Point;
+      const y = places[j] as number;
+      const text = label(name, i === 0 ? x - 4 : x + 4, y, { 'text-anchor': i === 0 ? 'end' : 'start' });
+      return line(x, y, toX, toY, strokes.thin) + element('circle', { cx: toX, cy: toY, r: 2, fill: ink }) + text;
+    });
+  });
+  return figure({
+    svg: svgPicture(pageWidth, height, [...drawn, ...labelled]),
+    width: pageWidth,
+    alt: 'The box taken apart, from the front, the right and above: lid over the box, bottom under it, front before it, back behind it, a side at each side.',
+    caption:
+      'The parts as they go together: the bottom slides into its grooves while the corners are closed, the lid goes in last, from the front. Tails and grooves are left out.',
+  });
+}
+
+const edge = { stroke: ink, 'stroke-width': 1, 'stroke-linejoin': 'round' };
+
+/** Isometric: the eye stands in front, at the right, above. */
+function seen(x: number, y: number, z: number): Point {
+  return [(x + y) * Math.cos(Math.PI / 6), z + (y - x) * Math.sin(Math.PI / 6)];
+}
+
+interface Face {
+  part: Solid['part'];
+  points: Point[];
+  fill: string;
+}
+
+function facesOf({ part, x, y, z }: Solid): Face[] {
+  return [
+    {
+      part,
+      points: [seen(x[0], y[0], z[0]), seen(x[1], y[0], z[0]), seen(x[1], y[0], z[1]), seen(x[0], y[0], z[1])],
+      fill: fills.front,
+    },
+    {
+      part,
+      points: [seen(x[1], y[0], z[0]), seen(x[1], y[1], z[0]), seen(x[1], y[1], z[1]), seen(x[1], y[0], z[1])],
+      fill: fills.right,
+    },
+    {
+      part,
+      points: [seen(x[0], y[0], z[1]), seen(x[1], y[0], z[1]), seen(x[1], y[1], z[1]), seen(x[0], y[1], z[1])],
+      fill: fills.top,
+    },
+  ];
+}
+
+/** A place of a part that nothing is painted over: the one nearest the middle of a face. */
+function inSight(part: Solid['part'], faces: readonly Face[]): Point {
+  const places = faces.flatMap((face, i) => {
+    if (face.part !== part) return [];
+    const later = faces.slice(i + 1);
+    return shares
+      .flatMap((a) => shares.map((b) => ({ a, b })))
+      .flatMap(({ a, b }) => {
+        const place = placeOn(face, 0.5 + a, 0.5 + b);
+        return later.some((other) => covers(other, place)) ? [] : [{ place, off: Math.hypot(a, b) / areaOf(face) }];
+      });
+  });
+  const [best] = places.sort((one, other) => one.off - other.off);
+  return best?.place ?? placeOn(faces.find((face) => face.part === part) as Face, 0.5, 0.5);
+}
+
+/** Shares of a face's width from its middle. */
+const shares = [-0.47, -0.4, -0.3, -0.2, -0.1, 0.01, 0.1, 0.2, 0.3, 0.4, 0.47];
+
+function placeOn({ points }: Face, a: number, b: number): Point {
+  const [[x, y], [alongX, alongY], , [upX, upY]] = points as [Point, Point, Point, Point];
+  return [x + a * (alongX - x) + b * (upX - x), y + a * (alongY - y) + b * (upY - y)];
+}
+
+function areaOf({ points }: Face): number {
+  const [[x, y], [alongX, alongY], , [upX, upY]] = points as [Point, Point, Point, Point];
+  return Math.abs((alongX - x) * (upY - y) - (upX - x) * (alongY - y));
+}
+
+/** Whether a convex face lies over a place. */
+function covers({ points }: Face, [x, y]: Point): boolean {
+  const turns = points.map(([fromX, fromY], i) => {
+    const [toX, toY] = points[(i + 1) % points.length] as Point;
+    return (toX - fromX) * (y - fromY) - (toY - fromY) * (x - fromX);
+  });
+  return turns.every((turn) => turn >= 0) || turns.every((turn) => turn <= 0);
+}
+
+/** Blocks in an order in which each may be painted over those before it. */
+function backToFront(solids: readonly Solid[]): Solid[] {
+  const waiting = [...solids];
+  const ordered: Solid[] = [];
+  while (waiting.length > 0) {
+    const next = waiting.findIndex((solid) =>
+      waiting.every((other) => other === solid || !mustComeFirst(other, solid)),
+    );
+    ordered.push(...waiting.splice(Math.max(0, next), 1));
+  }
+  return ordered;
+}
+
+/** Whether `a` lies behind `b` and may be covered by it. */
+function mustComeFirst(a: Solid, b: Solid): boolean {
+  const behind = (one: Solid, other: Solid) =>
+    one.x[1] <= other.x[0] || one.y[0] >= other.y[1] || one.z[1] <= other.z[0];
+  return behind(a, b) && !behind(b, a);
+}
+
+function toPlaces(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}
