@@ -1,0 +1,21 @@
+import type { Finding } from '../measure/finding.js';
+
+/** A finished part of any piece. Inches. */
+export interface PiecePart {
+  name: string;
+  count: number;
+  /** Along the grain. */
+  length: number;
+  /** Across the grain. */
+  width: number;
+  thickness: number;
+  material: 'wood' | 'plywood';
+  note: string;
+}
+
+/** A piece with every size decided. Inches. */
+export interface Piece {
+  parts: PiecePart[];
+  overall: { length: number; width: number; height: number };
+  findings: Finding[];
+}
