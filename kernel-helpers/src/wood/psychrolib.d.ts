@@ -7,7 +7,8 @@ declare module 'psychrolib' {
     GetStandardAtmPressure(altitudeM: number): number;
     GetTDewPointFromRelHum(temperatureC: number, relativeHumidity: number): number;
     GetTWetBulbFromRelHum(temperatureC: number, relativeHumidity: number, pressure: number): number;
-    GetRelHumFromTWetBulb(temperatureC: number, wetBulbC: number, pressure: number): number;
+    GetHumRatioFromTWetBulb(temperatureC: number, wetBulbC: number, pressure: number): number;
+    GetRelHumFromHumRatio(temperatureC: number, humidityRatio: number, pressure: number): number;
   };
   export default psychrolib;
 }

@@ -59,7 +59,7 @@ export function dewPoint(air: { temperatureC: number; relativeHumidity: number }
  * @param air.temperatureC  -40 to 60 °C
  * @param air.relativeHumidity  0.01 to 1
  * @param air.altitudeM  height above the sea, m; 0 unless told otherwise (standard atmosphere)
- * @returns wet-bulb temperature, °C, found to 0.001
+ * @returns wet-bulb temperature, °C, found to 0.001; below 0 the wick is taken to be iced
  * @throws ShopError  outside these ranges
  * @see ASHRAE Handbook Fundamentals (2017), chapter 1, eq. 33 and 35 solved for the temperature
  * @example wetBulb({ temperatureC: 20, relativeHumidity: 0.5 }) // 13.8
@@ -94,12 +94,13 @@ export function humidityFromDewPoint(air: { temperatureC: number; dewPointC: num
 export function humidityFromWetBulb(air: { temperatureC: number; wetBulbC: number; altitudeM?: number }): number {
   const { temperatureC, wetBulbC, altitudeM } = readParameters(fromWetBulbFields, air);
   const pressure = pressureAt(altitudeM);
-  const coldest = psychrolib.GetTWetBulbFromRelHum(temperatureC, 0, pressure);
-  if (wetBulbC < coldest)
+  const humidityRatio = psychrolib.GetHumRatioFromTWetBulb(temperatureC, wetBulbC, pressure);
+  // The package gives no less than this, also where its balance of heat comes out below zero.
+  if (humidityRatio <= 1e-7)
     throw new ShopError(
-      `wetBulbC: ${wetBulbC} given; in air of ${temperatureC} °C a wet wick cools to ${coldest.toFixed(1)} °C at most, in air without vapour`,
+      `wetBulbC: ${wetBulbC} given; possible: nearer to temperatureC (even in air of ${temperatureC} °C without any vapour a wet wick does not cool so far)`,
     );
-  return psychrolib.GetRelHumFromTWetBulb(temperatureC, wetBulbC, pressure);
+  return psychrolib.GetRelHumFromHumRatio(temperatureC, humidityRatio, pressure);
 }
 
 function pressureAt(altitudeM: number): number {
