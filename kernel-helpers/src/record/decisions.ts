@@ -4,6 +4,8 @@ import type { LidFit } from '../box/lid-fit.js';
 import type { LidMeasured } from '../box/lid-measured.js';
 import type { MonthOfMoisture } from '../box/seasonal-fit.js';
 import type { SizedBox } from '../box/size-box.js';
+import type { DovetailLayout } from '../joints/dovetails.js';
+import type { GrooveRun, TailBoards } from '../joints/groove-runs.js';
 import type { Cost } from '../money/cost.js';
 import type { Hours } from '../money/hours.js';
 import type { Quote } from '../money/quote.js';
@@ -21,6 +23,18 @@ export interface AirDecision {
 
 /** The width the lid is planed to, and the year it was fitted for. */
 export type LidDecision = Omit<LidFit, 'findings'>;
+
+/** The corner joint, and which boards carry its tails. */
+export interface JointDecision {
+  layout: DovetailLayout;
+  tailBoards: TailBoards;
+}
+
+/** Where the grooves run, and the passes that make them; in. */
+export interface GrooveDecision {
+  runs: GrooveRun[];
+  passes: { name: string; offsets: number[]; depths: number[] }[];
+}
 
 /** What is bought and what of it becomes the piece. */
 export interface StockDecision extends Omit<MillingLoss, 'findings'> {
@@ -45,6 +59,8 @@ export interface Decisions {
   sizing: SizedBox;
   air: AirDecision;
   lid: LidDecision;
+  joint: JointDecision;
+  grooves: GrooveDecision;
   stock: StockDecision;
   quote: QuoteDecision;
   measured: { measurements: LidMeasured[] };
@@ -97,6 +113,19 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     finish: z.string(),
   }),
   lid: z.looseObject({ fittedWidth: inches, opening: inches, window, byMonth: z.array(month).length(12) }),
+  joint: z.looseObject({
+    layout: z.looseObject({
+      boardWidth: inches,
+      dividerSetting: inches,
+      gaugeSetting: inches,
+      tails: z.array(z.looseObject({ from: inches, to: inches })).min(1),
+    }),
+    tailBoards: z.enum(['front and back', 'sides']),
+  }),
+  grooves: z.looseObject({
+    runs: z.array(z.looseObject({ board: z.string(), groove: z.string(), from: inches, to: inches })),
+    passes: z.array(z.looseObject({ name: z.string(), offsets: z.array(inches), depths: z.array(inches) })),
+  }),
   stock: z.looseObject({
     boards: z.array(z.looseObject({ mark: z.string(), price: inches })),
     bought: inches,
