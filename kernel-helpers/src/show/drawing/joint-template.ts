@@ -1,0 +1,112 @@
+import type { DovetailLayout } from '../../joints/dovetails.js';
+import { element, ink } from '../svg.js';
+import { type DrawingOptions, lengthText } from './lengths.js';
+import type { Point } from './lines.js';
+import { letters, millimetres, type Piece, templateDocument } from './template-page.js';
+
+const grey = '#d4d4d4';
+const line = { stroke: ink, 'stroke-width': 0.2 };
+
+/**
+ * A dovetail joint at full size on paper: a wrap for the tail board (outside face, end, inside face, to fold over the end)
+ * and the end of the pin board.
+ *
+ * @param layout  as `layOutDovetails` returns it; inches
+ * @param options  how sizes are shown
+ * @returns a whole HTML document to print on A4 or Letter; it loads nothing
+ */
+export function jointTemplate(layout: DovetailLayout, options: DrawingOptions = {}): string {
+  const show = lengthText(options);
+  const hint =
+    `Board ${show(layout.boardWidth)} wide, gauge ${show(layout.gaugeSetting)}, dividers ${show(layout.dividerSetting)}, slope 1:${layout.slope}. ` +
+    'Grey is waste. The lower edge of the board is the upper end here. Fold the wrap on its dashed lines over the end.';
+  return templateDocument('Dovetail template', hint, [wrap(layout), pinBoardEnd(layout)]);
+}
+
+/** Paper for the tail board: faces as deep as the gauge, with the end between them. Too wide for a page, one face is left out. */
+function wrap(layout: DovetailLayout): Piece {
+  const { boardWidth, stockThickness, gaugeSetting, pins } = layout;
+  const bothFaces = (2 * gaugeSetting + stockThickness) * millimetres <= 150;
+  const first = gaugeSetting;
+  const second = first + stockThickness;
+  const width = second + (bothFaces ? gaugeSetting : 0);
+  const waste = pins.map(({ from, to, baselineFrom, baselineTo }) =>
+    polygon('pin', [
+      [0, baselineFrom],
+      [first, from],
+      [second, from],
+      ...(bothFaces
+        ? ([
+            [width, baselineFrom],
+            [width, baselineTo],
+          ] satisfies Point[])
+        : []),
+      [second, to],
+      [first, to],
+      [0, baselineTo],
+    ]),
+  );
+  const folds = [first, second].map((x) => upright(x, boardWidth, { 'stroke-dasharray': '2 1' }));
+  const outline = polygon('board', corners(width, boardWidth), 'none');
+  return piece(`Tail board: outside face, end${bothFaces ? ', inside face' : ''}`, width, boardWidth, [
+    ...waste,
+    outline,
+    ...folds,
+  ]);
+}
+
+/** Paper for the pin board's end, outside face at the left. */
+function pinBoardEnd({ boardWidth, stockThickness, gaugeSetting, proud, tails }: DovetailLayout): Piece {
+  const share = proud / gaugeSetting;
+  const sockets = tails.map(({ from, to, baselineFrom, baselineTo }) =>
+    polygon('socket', [
+      [0, from + (baselineFrom - from) * share],
+      [stockThickness, baselineFrom],
+      [stockThickness, baselineTo],
+      [0, to + (baselineTo - to) * share],
+    ]),
+  );
+  return piece('End of the pin board', stockThickness, boardWidth, [
+    ...sockets,
+    polygon('board', corners(stockThickness, boardWidth), 'none'),
+  ]);
+}
+
+function piece(name: string, width: number, length: number, content: string[]): Piece {
+  // A hair's breadth around, so that the outline is not cut in half.
+  const edge = 0.2;
+  const moved = element('g', { transform: `translate(${edge} ${edge})` }, content.join(''));
+  const named = name.length * letters * 0.6;
+  return {
+    name,
+    width: Math.max(width * millimetres + 2 * edge, named),
+    cutWidth: width * millimetres + 2 * edge,
+    length: length * millimetres + 2 * edge,
+    content: moved,
+  };
+}
+
+function corners(width: number, length: number): Point[] {
+  return [
+    [0, 0],
+    [width, 0],
+    [width, length],
+    [0, length],
+  ];
+}
+
+function polygon(kind: string, points: readonly Point[], fill = grey): string {
+  const places = points.map((point) => point.map((inches) => Math.round(inches * millimetres * 1e4) / 1e4).join(','));
+  return element('polygon', { class: kind, points: places.join(' '), fill, ...line });
+}
+
+function upright(x: number, length: number, dashes: Record<string, string>): string {
+  return element('line', {
+    x1: x * millimetres,
+    y1: 0,
+    x2: x * millimetres,
+    y2: length * millimetres,
+    ...line,
+    ...dashes,
+  });
+}

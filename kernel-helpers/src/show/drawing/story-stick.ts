@@ -1,0 +1,114 @@
+import type { SizedBox } from '../../box/size-box.js';
+import { escapeHtml } from '../escape.js';
+import { spreadApart } from '../label-places.js';
+import { element, ink } from '../svg.js';
+import { type DrawingOptions, lengthText } from './lengths.js';
+import { letters, millimetres, type Piece, templateDocument } from './template-page.js';
+
+/** What a story stick needs of a sized box; see {@link SizedBox}. Inches. */
+export type MarkedBox = Pick<SizedBox, 'overall' | 'design' | 'parts' | 'grooves'>;
+
+/** A mark on a stick, inches from its end. */
+interface Mark {
+  at: number;
+  what: string;
+}
+
+const stickWidth = 12;
+const pieceWidth = 88;
+const labelAt = stickWidth + 10;
+const leading = letters + 1.4;
+const thin = { stroke: ink, 'stroke-width': 0.2 };
+
+/**
+ * Three story sticks of a box at full size on paper: along its length, across its width and up its height, with every
+ * place that is marked on the wood. Glue them to a stick and mark from it instead of from a rule.
+ *
+ * @param box  as `sizeBox` returns it; inches
+ * @param options  how sizes are shown
+ * @returns a whole HTML document to print on A4 or Letter; it loads nothing
+ */
+export function storyStick(box: MarkedBox, options: DrawingOptions = {}): string {
+  const show = lengthText(options);
+  const sticks = [
+    stick('Length, from the front', alongMarks(box, 'length'), show),
+    stick('Width, from the left', alongMarks(box, 'width'), show),
+    stick('Height, from the lower edge', heightMarks(box), show),
+  ];
+  return templateDocument(
+    'Story stick',
+    'The upper end of each stick is its zero. Mark the wood from it, not from a rule.',
+    sticks,
+  );
+}
+
+function alongMarks({ overall, design, parts }: MarkedBox, along: 'length' | 'width'): Mark[] {
+  const end = design.proud + design.stockThickness;
+  const whole = overall[along];
+  const lid = parts.find(({ name }) => name === 'lid');
+  const lidFrom = along === 'length' ? design.proud : (whole - (lid?.width ?? 0)) / 2;
+  return [
+    { at: 0, what: 'end of the board' },
+    ...(design.proud > 0 ? [{ at: design.proud, what: 'outside face' }] : []),
+    { at: end, what: 'inside face' },
+    { at: whole - end, what: 'inside face' },
+    ...(design.proud > 0 ? [{ at: whole - design.proud, what: 'outside face' }] : []),
+    { at: whole, what: 'end of the board' },
+    ...(lid
+      ? [
+          { at: lidFrom, what: 'lid' },
+          { at: lidFrom + lid[along], what: 'lid' },
+        ]
+      : []),
+  ];
+}
+
+function heightMarks({ overall, grooves, parts }: MarkedBox): Mark[] {
+  const front = parts.find(({ name }) => name === 'front');
+  return [
+    { at: 0, what: 'lower edge' },
+    ...grooves
+      .filter(({ board }) => board === 'side')
+      .flatMap(({ groove, fromBottom, width }) => [
+        { at: fromBottom, what: `${groove} groove` },
+        { at: fromBottom + width, what: `${groove} groove` },
+      ]),
+    ...(front ? [{ at: front.width, what: 'top of the front' }] : []),
+    { at: overall.height, what: 'top of the sides' },
+  ];
+}
+
+function stick(name: string, marks: readonly Mark[], show: (inches: number) => string): Piece {
+  const ordered = [...marks].sort((a, b) => a.at - b.at);
+  const length = (ordered.at(-1)?.at ?? 0) * millimetres;
+  const places = spreadApart(
+    ordered.map(({ at }) => at * millimetres),
+    leading,
+    leading / 2,
+    length - leading / 2,
+  );
+  const drawn = ordered.map(({ at, what }, i) => {
+    const y = at * millimetres;
+    const place = places[i] as number;
+    const mark = element('line', { class: 'mark', x1: 0, y1: y, x2: stickWidth, y2: y, ...thin });
+    const leader = element('line', { x1: stickWidth, y1: y, x2: labelAt - 1, y2: place, ...thin });
+    const text = element('text', { x: labelAt, y: place + letters * 0.35 }, escapeHtml(`${show(at)}: ${what}`));
+    return mark + leader + text;
+  });
+  const outline = element('rect', {
+    class: 'stick',
+    x: 0,
+    y: 0,
+    width: stickWidth,
+    height: length,
+    fill: 'none',
+    ...thin,
+  });
+  return {
+    name,
+    width: pieceWidth,
+    cutWidth: stickWidth,
+    length: Math.max(length, (places.at(-1) ?? 0) + leading) + 0.4,
+    content: element('g', { transform: 'translate(0.2 0.2)' }, outline + drawn.join('')),
+  };
+}
