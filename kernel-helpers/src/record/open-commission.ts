@@ -1,6 +1,7 @@
 import { type Commission, commissionIn } from './commission.js';
 import { dataVersions } from './data-versions.js';
 import { decisionShapes } from './decisions.js';
+import { addOwnSpecies } from './own-species.js';
 import { versionsInUse } from './versions.js';
 
 /**
@@ -11,7 +12,10 @@ import { versionsInUse } from './versions.js';
  *
  * @param folder  the commission's folder; where the sheet stands when left out
  * @param say  where its notices go, a line each; printed when left out
- * @throws ShopError  when there is no such folder
+ * Woods of the maker's own are read from `own-species.json` in data/ and in the commission's folder: a list of entries as in
+ * data/species.json.
+ *
+ * @throws ShopError  when there is no such folder, or its own woods cannot be read
  */
 export function openCommission({
   folder = process.cwd(),
@@ -20,5 +24,6 @@ export function openCommission({
   folder?: string;
   say?: (line: string) => void;
 } = {}): Commission {
+  addOwnSpecies(folder);
   return commissionIn({ folder, say, shapes: decisionShapes, versions: versionsInUse(dataVersions()) });
 }

@@ -1,0 +1,59 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { addOwnSpecies } from '../../kernel-helpers/src/record/own-species.js';
+import { movement } from '../../kernel-helpers/src/wood/movement.js';
+import { species } from '../../kernel-helpers/src/wood/species.js';
+
+const barnOak = {
+  id: 'oak-from-the-barn',
+  commonName: 'Oak from the barn',
+  botanicalName: 'Quercus sp.',
+  group: 'hardwood',
+  fibreSaturation: 30,
+  coefficient: {
+    radial: 0.0019,
+    tangential: 0.0035,
+    source: 'own boards, winter to summer (invented)',
+    fromMemory: false,
+  },
+};
+
+let data: string;
+let folder: string;
+beforeEach(() => {
+  data = mkdtempSync(join(tmpdir(), 'own-species-'));
+  folder = join(data, 'commissions', '2026-11-25-x');
+  mkdirSync(folder, { recursive: true });
+});
+afterEach(() => rmSync(data, { recursive: true }));
+
+const write = (place: string, content: unknown) =>
+  writeFileSync(join(place, 'own-species.json'), typeof content === 'string' ? content : JSON.stringify(content));
+
+describe("the maker's own woods", () => {
+  it('come from the shop, and the commission has the last word', () => {
+    write(data, [barnOak]);
+    addOwnSpecies(folder);
+    expect(
+      movement({ across: 10, species: 'oak-from-the-barn', ringAngle: 0, fromMoisture: 8, toMoisture: 10 }).change,
+    ).toBeCloseTo(0.07, 9);
+    write(folder, [{ ...barnOak, commonName: 'Oak from the other barn' }]);
+    addOwnSpecies(folder);
+    expect(species('oak-from-the-barn').commonName).toBe('Oak from the other barn');
+  });
+
+  it.each([
+    ['{', 'own-species.json: not JSON'],
+    [[{ ...barnOak, id: 'walnut-black' }], 'own species, entry walnut-black, field id: a published wood has this id'],
+    [
+      [{ ...barnOak, id: 'oak-two', coefficient: { radial: 1, tangential: 1, source: 'x', fromMemory: false } }],
+      'entry oak-two, field coefficient.radial',
+    ],
+  ])('are named with file, entry and field when they cannot be read (%#)', (content, message) => {
+    write(folder, content);
+    expect(() => addOwnSpecies(folder)).toThrow(message);
+    expect(() => addOwnSpecies(folder)).toThrow('own-species.json');
+  });
+});
