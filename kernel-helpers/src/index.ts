@@ -85,6 +85,7 @@ export type { Stale } from './record/stale.js';
 export { cautions } from './show/cautions.js';
 export { boxDrawing } from './show/drawing/box-drawing.js';
 export { dividerWalk } from './show/drawing/divider-walk.js';
+export { jointDxf, partsDxf } from './show/drawing/dxf.js';
 export { explodedView } from './show/drawing/exploded-view.js';
 export { grooveDrawing } from './show/drawing/groove-drawing.js';
 export { jointDrawing } from './show/drawing/joint-drawing.js';

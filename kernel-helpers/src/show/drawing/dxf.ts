@@ -1,0 +1,94 @@
+import { DxfWriter, LWPolylineFlags, point3d, Units } from '@tarikjabiri/dxf';
+import type { SizedBox } from '../../box/size-box.js';
+import type { DovetailLayout } from '../../joints/dovetails.js';
+import type { GrooveRun } from '../../joints/groove-runs.js';
+import type { Point } from './lines.js';
+import { rectangle } from './view.js';
+
+/** What the parts drawing needs of a sized box; see {@link SizedBox}. Inches. */
+export type BoxParts = Pick<SizedBox, 'parts'>;
+
+/** Between two outlines, and height of the letters, inches. */
+const gap = 1;
+const letters = 0.25;
+
+/** Layers and their colours by number: 7 black or white, 8 grey, 1 red, 5 blue. */
+const layers = { OUTLINE: 7, MARKS: 8, WASTE: 1, GROOVES: 5, NAMES: 7 };
+
+/**
+ * A dovetail joint as a drawing exchange file (DXF, ASCII), full size, units inches: the face of the tail board with the
+ * waste between its tails, and beside it the end of the pin board with its sockets.
+ *
+ * @param layout  as `layOutDovetails` returns it; inches
+ * @returns the file's text; layers OUTLINE, MARKS (the baseline), WASTE, NAMES
+ */
+export function jointDxf(layout: DovetailLayout): string {
+  const { boardWidth, gaugeSetting, stockThickness, proud, pins, tails } = layout;
+  const height = gaugeSetting + stockThickness;
+  const drawing = newDrawing();
+  drawing.area('OUTLINE', rectangle([0, boardWidth], [0, height]));
+  drawing.line('MARKS', [0, stockThickness], [boardWidth, stockThickness]);
+  for (const { from, to, baselineFrom, baselineTo } of pins)
+    drawing.area('WASTE', [
+      [from, height],
+      [to, height],
+      [baselineTo, stockThickness],
+      [baselineFrom, stockThickness],
+    ]);
+  drawing.name('tail board, outside face', [0, height + letters]);
+
+  const left = boardWidth + gap;
+  const share = proud / gaugeSetting;
+  drawing.area('OUTLINE', rectangle([left, left + boardWidth], [0, stockThickness]));
+  for (const { from, to, baselineFrom, baselineTo } of tails)
+    drawing.area('WASTE', [
+      [left + from + (baselineFrom - from) * share, stockThickness],
+      [left + to + (baselineTo - to) * share, stockThickness],
+      [left + baselineTo, 0],
+      [left + baselineFrom, 0],
+    ]);
+  drawing.name('pin board, end', [left, stockThickness + letters]);
+  return drawing.text();
+}
+
+/**
+ * The parts of a box as a drawing exchange file (DXF, ASCII), full size, units inches: one outline for each kind of part,
+ * length across, with the grooves of its inside face from where they start to where they stop.
+ *
+ * @param box  as `sizeBox` returns it; inches
+ * @param runs  as `grooveRuns` returns them; without them no grooves are drawn, since only they know where one must stop
+ * @returns the file's text; layers OUTLINE, GROOVES, NAMES
+ */
+export function partsDxf(box: BoxParts, runs: readonly GrooveRun[] = []): string {
+  const drawing = newDrawing();
+  let foot = 0;
+  for (const { name, count, length, width, thickness } of box.parts) {
+    const low = foot;
+    drawing.area('OUTLINE', rectangle([0, length], [low, low + width]));
+    for (const { from, to, fromBottom, width: high } of runs.filter(({ board }) => board === name))
+      drawing.area('GROOVES', rectangle([from, to], [low + fromBottom, low + fromBottom + high]));
+    drawing.name(`${count} x ${name}, ${thickness} in thick`, [0, low + width + letters]);
+    foot += width + 2 * letters + gap;
+  }
+  return drawing.text();
+}
+
+function newDrawing() {
+  const file = new DxfWriter();
+  file.setUnits(Units.Inches);
+  for (const [layerName, colour] of Object.entries(layers)) file.addLayer(layerName, colour, 'CONTINUOUS');
+  type Layer = keyof typeof layers;
+  return {
+    area(layerName: Layer, points: readonly Point[]) {
+      const corners = points.map(([x, y]) => ({ point: { x, y } }));
+      file.addLWPolyline(corners, { layerName, flags: LWPolylineFlags.Closed });
+    },
+    line(layerName: Layer, from: Point, to: Point) {
+      file.addLine(point3d(from[0], from[1]), point3d(to[0], to[1]), { layerName });
+    },
+    name(text: string, [x, y]: Point) {
+      file.addText(point3d(x, y), letters, text, { layerName: 'NAMES' });
+    },
+    text: () => file.stringify(),
+  };
+}
