@@ -7,7 +7,6 @@ export type Direction = 'plan' | 'front' | 'right side';
 
 /** A rectangle as it is seen, and how near its nearest face is: the greater, the nearer. */
 interface Face {
-  part: Solid['part'];
   across: Span;
   up: Span;
   near: number;
@@ -52,10 +51,10 @@ export function projected(solids: readonly Solid[], direction: Direction): Shape
   }));
 }
 
-function faceOf({ part, x, y, z }: Solid, direction: Direction): Face {
-  if (direction === 'plan') return { part, across: x, up: y, near: z[1] };
-  if (direction === 'front') return { part, across: x, up: z, near: -y[0] };
-  return { part, across: y, up: z, near: x[1] };
+function faceOf({ x, y, z }: Solid, direction: Direction): Face {
+  if (direction === 'plan') return { across: x, up: y, near: z[1] };
+  if (direction === 'front') return { across: x, up: z, near: -y[0] };
+  return { across: y, up: z, near: x[1] };
 }
 
 function edgesOf({ across, up }: Face) {
