@@ -20,7 +20,7 @@ test.each([
   ['01-brief.ipynb', "insideLength: '9 1/2 in',", "insideLength: '40 ft',", /insideLength.*40 ft/],
   ['01-brief.ipynb', "species: 'walnut-black'", "species: 'walnut'", /species.*walnut-black/],
   ['02-sizing.ipynb', "bottomGrooveDepth: '1/4 in'", "bottomGrooveDepth: '3/4 in'", /bottomGrooveDepth.*3\/4/],
-  ['04-lid-through-the-year.ipynb', 'humidifyTo: 0.3', 'humidifyTo: 30', /humidifyTo.*30/],
+  ['03-wood-and-air.ipynb', 'humidifyTo: 0.3', 'humidifyTo: 30', /humidifyTo.*30/],
   ['09-hours-cost-quote.ipynb', 'margin: 0.2', 'margin: 20', /margin.*20/],
 ])('%s with %s as %s gives one message and no entry', async (file, from, to, message) => {
   const other = copyOf(folder, 'bad');

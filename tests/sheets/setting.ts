@@ -16,6 +16,9 @@ export function templateCommission(): { folder: string; remove: () => void } {
   return { folder, remove: () => rmSync(daybook, { recursive: true, force: true, maxRetries: 5 }) };
 }
 
+/** What the template sheets decide, in the order in which they are worked. */
+export const decided = ['brief', 'sizing', 'air', 'lid', 'joint', 'grooves', 'stock', 'quote'];
+
 /** A copy of a commission beside it. */
 export function copyOf(folder: string, name: string): string {
   const copy = join(dirname(folder), `${basename(folder)}-${name}`);

@@ -13,6 +13,7 @@ import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
 import type { Decisions } from './decisions.js';
 import { demonstration, isCommission } from './demonstration.js';
 import type { Entry, Head, Versions } from './entry.js';
+import { keepFile } from './kept-file.js';
 import { appendEntry, soundEntries } from './record-file.js';
 import { sheetLinks } from './sheets.js';
 import { latest, staleness, staleText } from './stale.js';
@@ -50,6 +51,14 @@ export interface Commission<D = Decisions> {
    *                    the record is then as it was
    */
   decide<What extends keyof D & string>(what: What, decision: Decision<D[What]>): Decided;
+  /**
+   * Keeps a paper that a sheet made (a template to print, a drawing for exchange) in the commission's folder; in practice
+   * and in a check it is not kept.
+   *
+   * @param file  a plain name such as `joint-template.html`
+   * @throws ShopError  a name that is not possible; a disk that refuses
+   */
+  keep(file: string, text: string): void;
   /** All entries, oldest first; in practice those of the demonstration commission. */
   entries(): readonly Entry[];
   /** The record as a table. */
@@ -96,6 +105,13 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     head: () => {
       const last = entries().at(-1);
       return last && { seq: last.seq, hash: last.hash };
+    },
+
+    keep(file, text) {
+      if (rehearsal) return;
+      if (practice) return say(`Practice: ${file} is not kept.`);
+      keepFile(folder, file, text);
+      say(`Kept in the commission's folder: ${file}`);
     },
 
     need(what) {
