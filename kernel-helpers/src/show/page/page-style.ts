@@ -69,16 +69,15 @@ footer { border-top: 1px solid var(--rule); margin-top: 3rem; padding-top: 0.8re
   @bottom-right { content: counter(page) " / " counter(pages); font: 8.5pt Georgia, serif; color: #5d554b; } }
 @page :first { @top-left { content: none; } }
 @media print {
-  body { max-width: none; padding: 0; font-size: 10pt; line-height: 1.42; }
+  body { max-width: none; padding: 0; font-size: 9.5pt; line-height: 1.36; }
   a { color: inherit; text-decoration: none; }
   .skip, details.code { display: none; }
   h1, h2, h3, h4, caption { break-after: avoid; }
   h2 { font-size: 15pt; }
-  h3 { margin-top: 1.3em; }
+  h3 { margin-top: 1.1em; }
   p, li { orphans: 3; widows: 3; }
   thead { display: table-header-group; }
-  table, tr, figure, img, pre, .math, .daybook-working, .daybook-caution, .problems { break-inside: avoid; }
-  table.record { break-inside: auto; }
+  tr, figure, img, pre, .math, .daybook-caution, .problems { break-inside: avoid; }
   p:has(+ .output), p:has(+ table), .daybook-findings > p { break-after: avoid; }
   th, td { padding-top: 0.17em; padding-bottom: 0.17em; }
   .output, .math { overflow: visible; }
@@ -86,7 +85,7 @@ footer { border-top: 1px solid var(--rule); margin-top: 3rem; padding-top: 0.8re
   .sheet { break-before: page; border: 0; margin: 0; padding: 0; }
   nav + main > .sheet:first-child { break-before: auto; margin-top: 8mm; padding-top: 5mm; border-top: 1px solid var(--rule); }
   figure { text-align: left; }
-  figure img { max-height: 190mm; }
+  figure img { max-height: 125mm; width: auto; }
   pre { border: 1px solid var(--rule); background: none; }
 }
 `;
