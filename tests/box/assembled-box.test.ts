@@ -72,6 +72,10 @@ describe('the parts of a glued box', () => {
   it('closes on every side: boards end where the inside begins, lid and bottom reach into every groove', () => {
     fc.assert(
       fc.property(boxes, (box) => {
+        // A bottom too wide for its grooves is a stop of its own.
+        fc.pre(
+          !box.findings.some(({ rule, verdict }) => rule === 'solid bottom held by its grooves' && verdict === 'stop'),
+        );
         const parts = assembledBox(box);
         const block = (wanted: string, at = 0) => parts.find((part) => name(part) === wanted)?.blocks[at] as Block;
         const { design } = box;

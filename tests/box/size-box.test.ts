@@ -97,6 +97,12 @@ describe('findings', () => {
     [{ proud: '1/4 in' }, 'joint proud of the face', 'watch'],
     [{ bottomClearance: 0 }, 'play of the plywood bottom', 'watch'],
     [{ bottomThickness: '1/4 in' }, 'plywood measured, not nominal', 'watch'],
+    [
+      { bottom: 'solid' as const, insideLength: '20 in', insideWidth: '20 in', bottomGrooveDepth: '1/8 in' },
+      'solid bottom held by its grooves',
+      'stop',
+    ],
+    [{ bottom: 'solid' as const }, 'solid bottom held by its grooves', 'ok'],
   ])('%j: %s is %s', (brief, rule, verdict) => {
     expect(verdictOf(brief, rule)).toBe(verdict);
   });

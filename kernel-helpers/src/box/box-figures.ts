@@ -36,7 +36,7 @@ export interface BoxFigures {
   source: string;
 }
 
-const fields = z.object({
+const fields = z.strictObject({
   moisture: amount({ least: 0, most: 30, unit: '%', why: 'moisture it is weighed at' }).default(12),
   plywoodGravity: amount({ least: 0.2, most: 1.2, why: "plywood's ovendry mass over that of water" }).default(0.5),
   padding: size({ least: 0, most: 12, why: 'padding and carton, each side' }).default(2),

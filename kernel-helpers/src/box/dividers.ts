@@ -41,7 +41,7 @@ const count = (why: string) =>
     .max(40, `possible: at most 40 (${why})`)
     .default(0);
 
-const fields = z.object({
+const fields = z.strictObject({
   insideLength: size({ least: 0.5, most: 60, why: 'inside, front to back' }),
   insideWidth: size({ least: 0.5, most: 60, why: 'inside, side to side' }),
   height: size({ least: 0.25, most: 24, why: 'height of the dividers' }),

@@ -3,7 +3,7 @@ import type { Finding } from '../measure/finding.js';
 import { oneOf, readParameters, size } from '../measure/parameters.js';
 import { judge, rounding, tape } from './verdict.js';
 
-const fields = z.object({
+const fields = z.strictObject({
   insideLength: size({ least: 0.25, most: 60, why: 'inside, front to back' }),
   insideWidth: size({ least: 0.25, most: 60, why: 'inside, side to side' }),
   insideDepth: size({ least: 0.25, most: 60, why: 'clear depth' }),

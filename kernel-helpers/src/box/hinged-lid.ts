@@ -23,7 +23,7 @@ export interface HingedLid {
   findings: Finding[];
 }
 
-const fields = z.object({
+const fields = z.strictObject({
   thickness: size({ least: 0.1875, most: 2, why: 'thickness of the lid' }).default(0.625),
   overhang: size({ least: 0, most: 2, why: 'how far the lid stands past the front and the sides' }).default(0),
   hingeLength: size({ least: 0.5, most: 6, why: 'length of a hinge, along the joint' }).default(1.5),

@@ -20,7 +20,7 @@ export interface LiftOffLid {
   findings: Finding[];
 }
 
-const fields = z.object({
+const fields = z.strictObject({
   style: oneOf(['rebated', 'battens'], 'how the lid is kept in its place'),
   thickness: size({ least: 0.1875, most: 2, why: 'thickness of the lid' }).default(0.625),
   overhang: size({ least: 0, most: 2, why: 'how far the lid stands past the box, each side' }).default(0),

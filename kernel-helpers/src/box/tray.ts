@@ -12,7 +12,7 @@ export interface Tray extends Piece {
   roomLeft: number;
 }
 
-const fields = z.object({
+const fields = z.strictObject({
   length: size({ least: 0.5, most: 60, why: 'length of the tray, front to back' }).optional(),
   depth: size({ least: 0.25, most: 18, why: 'height of the tray' }),
   stockThickness: size({ least: 0.125, most: 1, why: "thickness of the tray's boards" }).default(1 / 4),

@@ -46,7 +46,7 @@ export interface GroovePasses {
 /** Play of a panel in its groove. Common practice, no source: 0.1 to 0.3 mm; past 1/64 in and a half it rattles. */
 const mostPlay = 1 / 64 + 1 / 128;
 
-const fields = z.object({
+const fields = z.strictObject({
   grooveWidth: size({ least: 1 / 64, most: 30, why: 'width of the groove' }),
   grooveDepth: size({ least: 1 / 64, most: 4, why: 'depth of the groove' }),
   cutter: size({ least: 1 / 64, most: 2, why: 'diameter of the cutter, or width of the blade' }),

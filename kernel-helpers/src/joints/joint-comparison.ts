@@ -57,7 +57,7 @@ const usualMinutes = {
   rabbet: { setUp: 15, corner: 6, each: 0 },
 } as const;
 
-const fields = z.object({
+const fields = z.strictObject({
   endGrainShare: amount({ least: 0, most: 1, why: 'what an area with end grain counts for' }).default(0.25),
 });
 

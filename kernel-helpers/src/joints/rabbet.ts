@@ -45,7 +45,7 @@ export interface RabbetLayout {
   findings: Finding[];
 }
 
-const fields = z.object({
+const fields = z.strictObject({
   boardWidth: size({ least: 0.5, most: 60, why: 'width of the boards at the joint' }),
   stockThickness: size({ least: 0.125, most: 3, why: 'thickness of the stock' }),
   neighbourThickness: size({ least: 0.125, most: 3, why: 'thickness of the board that goes in' }).optional(),

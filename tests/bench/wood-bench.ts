@@ -1,0 +1,70 @@
+/**
+ * `npm run bench`, second part: how long wood takes to work out, as medians, and how the time grows.
+ */
+import { fitOdds } from '../../kernel-helpers/src/box/fit-odds.js';
+import { lidFit } from '../../kernel-helpers/src/box/lid-fit.js';
+import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
+import { yearOfAir } from '../../kernel-helpers/src/wood/air.js';
+import { dailyAir } from '../../kernel-helpers/src/wood/daily-air.js';
+import { moistureThroughTime } from '../../kernel-helpers/src/wood/drying.js';
+
+function medianOf(runs: number, work: () => unknown): number {
+  const times = Array.from({ length: runs }, () => {
+    const began = performance.now();
+    work();
+    return performance.now() - began;
+  });
+  return times.sort((a, b) => a - b)[Math.floor(runs / 2)] as number;
+}
+
+const say = (what: string, milliseconds: number) => console.log(`${what.padEnd(52)} ${milliseconds.toFixed(1)} ms`);
+
+const months = yearOfAir({
+  place: 'chicago-ohare',
+  heating: { heatTo: 20, coolTo: 25, humidifyTo: 0.3, dehumidifyTo: 0.6 },
+});
+const year = dailyAir({ year: months });
+const board = { thickness: '1/2 in', species: 'walnut-black', startMoisture: 8 };
+const years = (count: number) =>
+  Array.from({ length: count }, (_, index) => year.map((day) => ({ ...day, day: day.day + 365 * index }))).flat();
+const dry = (count: number) => moistureThroughTime({ ...board, air: years(count) });
+
+dry(1);
+say(
+  'a year of daily air through one board (aim: 5)',
+  medianOf(15, () => dry(1)),
+);
+for (const count of [2, 4, 8])
+  say(
+    `  ${count} years through one board`,
+    medianOf(7, () => dry(count)),
+  );
+for (const count of [2, 4, 8])
+  say(
+    `  a year through ${count} boards`,
+    medianOf(7, () => Array.from({ length: count }, () => dry(1))),
+  );
+
+const box = sizeBox({
+  insideLength: '9 1/2 in',
+  insideWidth: '6 1/4 in',
+  insideDepth: '4 in',
+  species: 'walnut-black',
+});
+const lid = { box, species: 'walnut-black', ringAngle: 20, air: months, fittingMoisture: 8 };
+const fit = lidFit(lid);
+const odds = (simulations: number) => fitOdds({ fit, species: 'walnut-black', ringAngle: 20, simulations });
+odds(1000);
+say(
+  'a lid through its twelve months',
+  medianOf(15, () => lidFit(lid)),
+);
+say(
+  '100,000 simulated fits (aim: 150)',
+  medianOf(9, () => odds(100_000)),
+);
+for (const count of [200_000, 400_000])
+  say(
+    `  ${count.toLocaleString('en')} simulated fits`,
+    medianOf(5, () => odds(count)),
+  );
