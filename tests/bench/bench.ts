@@ -73,7 +73,9 @@ for (let round = 0; round < rounds; round++) {
   await runCells(kernel, shown.slice(2));
   const other = shown.map((source) => source.replace('ringAngle: 20', `ringAngle: ${30 + round}`));
   changed.push((await timed(() => runCells(kernel, other))).seconds);
-  const memory = await kernel.execute('process.resourceUsage().maxRSS', { seconds: 10 });
+  const memory = await kernel.execute("import process from 'node:process';\nprocess.resourceUsage().maxRSS", {
+    seconds: 10,
+  });
   kernelPeak = Math.max(kernelPeak, Number((memory.outputs[0] as { text: string }).text) / 1024);
   await kernel.shutdown();
 

@@ -122,7 +122,7 @@ describe('a kernel that ends', () => {
 
   test('in the middle of a cell, the cell says how', async () => {
     const kernel = await start();
-    const { status, end } = await kernel.execute('process.exit(9)', limit);
+    const { status, end } = await kernel.execute("import process from 'node:process';\nprocess.exit(9)", limit);
     expect(status).toBe('kernel ended');
     expect(end).toMatch(/^it ended with exit code 9/);
     expect((await kernel.execute('1', limit)).status).toBe('kernel ended');
@@ -131,7 +131,9 @@ describe('a kernel that ends', () => {
 
   test('by itself, what the sheet had started ends with it', async () => {
     const kernel = await start();
-    const code = `const child = require('child_process').spawn(process.execPath, ['-e', 'setInterval(() => {}, 1000)']);
+    const code = `import { spawn } from 'node:child_process';
+      import process from 'node:process';
+      const child = spawn(process.execPath, ['-e', 'setInterval(() => {}, 1000)']);
       console.log(child.pid); setTimeout(() => process.exit(), 300); await new Promise(() => {});`;
     const { status, outputs } = await kernel.execute(code, limit);
     expect(status).toBe('kernel ended');
@@ -141,7 +143,9 @@ describe('a kernel that ends', () => {
   test('deaf to interrupts, it is ended, with all that it started', async () => {
     const kernel = await start();
     // The handlers that a cell sets before its first await are taken back when it comes to that.
-    const code = `const child = require('child_process').spawn(process.execPath, ['-e', 'setInterval(() => {}, 1000)']);
+    const code = `import { spawn } from 'node:child_process';
+      import process from 'node:process';
+      const child = spawn(process.execPath, ['-e', 'setInterval(() => {}, 1000)']);
       console.log(child.pid);
       await null;
       process.removeAllListeners('SIGINT').on('SIGINT', () => {});

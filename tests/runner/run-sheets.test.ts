@@ -89,7 +89,7 @@ test.each([
 test('after a failure no later sheet runs, and no kernel is left', async () => {
   const folder = commission({
     '01-a.ipynb': [writePid, "throw new Error('no')"],
-    '02-b.ipynb': ["require('fs').writeFileSync('b', '')"],
+    '02-b.ipynb': ["import fs from 'node:fs';\nfs.writeFileSync('b', '');"],
   });
   const { failure } = await runSheets({ folder, seconds: 60 });
   expect(failure?.file).toBe('01-a.ipynb');

@@ -49,7 +49,10 @@ export function pidIn(folder: string): number | undefined {
 }
 
 /** A cell that writes its kernel's pid to that file. */
-export const writePid = "require('fs').writeFileSync('pid', String(process.pid));";
+export const writePid = `import fs from 'node:fs';
+import process from 'node:process';
+fs.writeFileSync('pid', String(process.pid));
+`;
 
 /** Whether a process runs; one that has ended and waits to be collected by its parent does not. */
 export function runs(pid: number): boolean {
