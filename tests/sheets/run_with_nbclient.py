@@ -11,7 +11,8 @@ folder = Path(sys.argv[1])
 for name in sys.argv[2:]:
     began = time.perf_counter()
     notebook = nbformat.read(folder / name, as_version=4)
-    NotebookClient(notebook, timeout=120, kernel_name="tslab", resources={"metadata": {"path": str(folder)}}).execute()
+    where = {"metadata": {"path": str(folder)}}
+    NotebookClient(notebook, timeout=120, kernel_name="tslab", resources=where, coalesce_streams=True).execute()
     nbformat.validate(notebook)
     nbformat.write(notebook, folder / name)
     print(name, round(time.perf_counter() - began, 3), flush=True)
