@@ -65,7 +65,7 @@ test('a changed parameter changes the plot, the width to plane and the record', 
 test('Ctrl-C ends JupyterLab with its kernels, even one in the middle of a cell', async () => {
   const pidFile = join(folder, 'kernel-pid');
   await writeParameters(
-    "import { writeFileSync } from 'node:fs'; writeFileSync('kernel-pid', String(process.pid)); for (;;) {}",
+    "import { writeFileSync } from 'node:fs'; import { pid } from 'node:process'; writeFileSync('kernel-pid', String(pid)); for (;;) {}",
   );
   await page.keyboard.press('Control+Enter');
   await expect.poll(() => existsSync(pidFile), soon).toBe(true);
