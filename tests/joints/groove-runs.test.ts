@@ -144,7 +144,7 @@ describe('findings on the grooves', () => {
     expect(one(findingsFor('1/2 in', '1 in'), rule)?.verdict).toBe('stop'); // nothing
   });
 
-  it('the height it names is hidden, and no other of its kind is nearer', () => {
+  it('the height it names is hidden, can be read off a rule, and no other is nearer', () => {
     for (let sixteenths = 2; sixteenths < 24; sixteenths++) {
       const layout = corner(`${sixteenths}/16 in`);
       for (let place = 0; place < 70; place++) {
@@ -153,6 +153,8 @@ describe('findings on the grooves', () => {
           hiddenHeights(layout).some(({ from, to }) => height >= from - 1e-9 && height + 3 / 16 <= to + 1e-9);
         const nearest = nearestHiddenHeight({ fromBottom, width: 3 / 16, layout }) as number;
         expect(hidden(nearest)).toBe(true);
+        // Every place here leaves 1/64 in or more beside the groove, or starts at one: it can be read off a rule.
+        if (nearest !== fromBottom) expect((nearest * 64) % 1).toBe(0);
         const distance = Math.abs(nearest - fromBottom);
         for (let step = -distance + 1 / 64; step <= distance - 1 / 64; step += 1 / 128)
           expect(hidden(fromBottom + step), `${fromBottom} moved by ${step}`).toBe(false);
