@@ -1,10 +1,12 @@
-/** Builds dist/: one bundled ES module for the sheets, one for the commands, and plain declarations beside them. */
+/** Builds dist/: one bundled ES module for the sheets, one for the commands, and the declarations of the sheets' one. */
 import { spawnSync } from 'node:child_process';
 import { copyFileSync, existsSync, renameSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { rollup } from 'rollup';
+import { dts } from 'rollup-plugin-dts';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const dist = join(here, 'dist');
@@ -15,7 +17,8 @@ process.on('exit', () => {
   for (const folder of [next, previous]) rmSync(folder, { recursive: true, force: true });
 });
 
-// Bundled because mathjs and Plot as hundreds of loose files cost the kernel over half a second; bundled, under 0.1 s.
+// Bundled because mathjs and Plot as hundreds of loose files cost the kernel over half a second. Without the white space it
+// loads a quarter sooner; names stay, for stacks.
 await build({
   absWorkingDir: here,
   entryPoints: { index: 'src/index.ts', command: 'src/runner/command.ts' },
@@ -26,6 +29,8 @@ await build({
   platform: 'node',
   target: 'node20.19',
   external: ['tslab', 'zeromq'],
+  minifyWhitespace: true,
+  minifySyntax: true,
   legalComments: 'linked',
   sourcemap: 'linked',
   // Bundled CommonJS packages call require for Node's own modules.
@@ -39,10 +44,15 @@ for (const name of ['kernel-guard.cjs', 'kernel-output.cjs'])
   copyFileSync(join(here, 'src/runner', name), join(next, name));
 
 const tsc = createRequire(import.meta.url).resolve('typescript/bin/tsc');
-const types = spawnSync(process.execPath, [tsc, '-p', join(here, 'tsconfig.build.json'), '--outDir', next], {
+const loose = join(next, 'declarations');
+const types = spawnSync(process.execPath, [tsc, '-p', join(here, 'tsconfig.build.json'), '--outDir', loose], {
   stdio: 'inherit',
 });
 if (types.status !== 0) process.exit(types.status ?? 1);
+// One file, since the kernel looks for, reads and watches each: the first import takes 0.08 s with one, 0.2 s with a hundred.
+const declarations = await rollup({ input: join(loose, 'index.d.ts'), plugins: [dts()] });
+await declarations.write({ file: join(next, 'index.d.ts') });
+rmSync(loose, { recursive: true });
 
 // Swapped in whole, so that a failed build leaves the last good one and a running kernel never meets half of one.
 if (existsSync(dist)) renameSync(dist, previous);

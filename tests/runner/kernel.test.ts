@@ -79,13 +79,6 @@ describe('a kernel that goes on', () => {
     await expect.poll(async () => (await kernel.execute('1', limit)).status).toBe('ok');
   });
 
-  test('reading ahead runs nothing and declares nothing', async () => {
-    await kernel.readAhead("console.log('ran'); const fromAhead = 1;");
-    const { status, outputs } = await kernel.execute('const fromAhead = 2; fromAhead', limit);
-    expect(status).toBe('ok');
-    expect(outputs).toEqual([{ output_type: 'stream', name: 'stdout', text: '2\n' }]);
-  });
-
   test('a cell that waits too long is interrupted, and the kernel lives on', async () => {
     const { status } = await kernel.execute('await new Promise(() => {});', { seconds: 0.3 });
     expect(status).toBe('too long');

@@ -9,25 +9,15 @@ export interface KernelQueue {
   close(): void;
 }
 
-/**
- * Gives one fresh kernel for each piece of code, and has another starting while that one works.
- *
- * @param firstCells  the first code of each kernel's work: the type checker reads ahead what it imports
- */
-export function kernelQueue(firstCells: readonly string[], options: KernelOptions): KernelQueue {
+/** Gives so many fresh kernels, and has another starting while one works. */
+export function kernelQueue(count: number, options: KernelOptions): KernelQueue {
   const over = new AbortController();
   const signal = options.signal ? AbortSignal.any([over.signal, options.signal]) : over.signal;
   const started: Promise<Kernel>[] = [];
   let taken = 0;
 
   const startAnother = () => {
-    const code = firstCells[started.length];
-    if (code === undefined) return;
-    const kernel = startKernel({ ...options, signal }).then(async (kernel) => {
-      if (over.signal.aborted) kernel.process.kill();
-      else await kernel.readAhead(code);
-      return kernel;
-    });
+    const kernel = startKernel({ ...options, signal });
     // One that does not start is reported when its turn comes, and that may be never.
     kernel.catch(() => undefined);
     started.push(kernel);
@@ -36,7 +26,7 @@ export function kernelQueue(firstCells: readonly string[], options: KernelOption
   return {
     async next() {
       // On two cores a third at a time would only take time from both.
-      while (started.length < Math.min(taken + 2, firstCells.length)) startAnother();
+      while (started.length < Math.min(taken + 2, count)) startAnother();
       return started[taken++] as Promise<Kernel>;
     },
     close() {

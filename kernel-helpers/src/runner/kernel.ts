@@ -83,12 +83,6 @@ export class Kernel {
     await Promise.race([this.channels.ask('shell', 'kernel_info_request').done, this.process.ended]);
   }
 
-  /** Has the type checker read what this code imports, without running any of it, as an editor does for a tooltip. */
-  async readAhead(code: string): Promise<void> {
-    const { done } = this.channels.ask('shell', 'inspect_request', { code, cursor_pos: 0, detail_level: 0 });
-    await Promise.race([done, this.process.ended]);
-  }
-
   /** Asks the kernel to end, and ends it when it does not. */
   async shutdown(): Promise<void> {
     this.channels.ask('control', 'shutdown_request', { restart: false });

@@ -53,8 +53,7 @@ export async function runSheets(options: SheetsOptions): Promise<SheetsRun> {
   }));
   if (sheets.length === 0) throw new ShopError(`there are no sheets in ${folder}`);
 
-  const firstCells = sheets.map(({ notebook }) => codeCells(notebook)[0]?.source ?? '');
-  const kernels = kernelQueue(firstCells, { cwd: folder, env, signal });
+  const kernels = kernelQueue(sheets.length, { cwd: folder, env, signal });
   const finished: FinishedSheet[] = [];
   const endings: Promise<void>[] = [];
   try {
