@@ -1,6 +1,6 @@
 /** Builds dist/: one bundled ES module for the sheets, one for the commands, and the declarations of the sheets' one. */
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, existsSync, renameSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -51,7 +51,12 @@ const types = spawnSync(process.execPath, [tsc, '-p', join(here, 'tsconfig.build
 if (types.status !== 0) process.exit(types.status ?? 1);
 // One file, since the kernel looks for, reads and watches each: the first import takes 0.08 s with one, 0.2 s with a hundred.
 const declarations = await rollup({ input: join(loose, 'index.d.ts'), plugins: [dts()] });
-await declarations.write({ file: join(next, 'index.d.ts') });
+const [{ code }] = (await declarations.generate({})).output;
+// A cell's own declarations must be able to name every type that a helper gives back, exported by us or not.
+const named = (pattern: RegExp) => [...code.matchAll(pattern)].flatMap((match) => match[1]?.match(/[\w$]+/g) ?? []);
+const exported = new Set(named(/^export (?:type )?\{([^}]*)\}/gm));
+const hidden = named(/^(?:declare )?(?:interface|type|class) ([\w$]+)/gm).filter((name) => !exported.has(name));
+writeFileSync(join(next, 'index.d.ts'), `${code}export type { ${hidden.join(', ')} };\n`);
 rmSync(loose, { recursive: true });
 
 // Swapped in whole, so that a failed build leaves the last good one and a running kernel never meets half of one.
