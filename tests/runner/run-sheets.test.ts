@@ -99,9 +99,9 @@ test('after a failure no later sheet runs, and no kernel is left', async () => {
 
 test('a cell over its time limit stops the sheet, and is told how to get more', async () => {
   const folder = commission({ '01-a.ipynb': [writePid, 'for (;;);'] });
-  const { failure } = await runSheets({ folder, seconds: 3 });
+  const { failure } = await runSheets({ folder, seconds: 5 });
   expect(failure).toMatchObject({ cell: 2, cells: 2, status: 'too long' });
-  expect(failure?.message).toMatch(/longer than 3 seconds.*--limit/);
+  expect(failure?.message).toMatch(/longer than 5 seconds.*--limit/);
   expect(runs(pidIn(folder) as number)).toBe(false);
 }, 60_000);
 

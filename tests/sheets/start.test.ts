@@ -1,0 +1,59 @@
+import { spawnSync } from 'node:child_process';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { checkCommission } from '../../kernel-helpers/src/record/check.js';
+import { digests, root } from './setting.js';
+
+let daybook: string;
+
+/** A daybook as a newcomer has it: template sheets and the built commands, no commission. */
+beforeAll(() => {
+  mkdirSync(join(root, 'tests', '.work'), { recursive: true });
+  daybook = mkdtempSync(join(root, 'tests', '.work', 'newcomer-'));
+  for (const part of ['worksheets', 'kernel-helpers/dist', 'kernel-helpers/package.json']) {
+    cpSync(join(root, part), join(daybook, part), { recursive: true });
+  }
+});
+afterAll(() => rmSync(daybook, { recursive: true, force: true, maxRetries: 5 }));
+
+const command = (...args: string[]) =>
+  spawnSync(process.execPath, [join(daybook, 'kernel-helpers', 'dist', 'command.js'), ...args], {
+    cwd: daybook,
+    encoding: 'utf8',
+  });
+const commissions = () => readdirSync(join(daybook, 'data', 'commissions'));
+
+test('npm start works the demonstration commission, as the maker, and ends with the page to open', () => {
+  const { status, stdout, stderr } = command('start');
+  expect(stderr).toBe('');
+  expect(status).toBe(0);
+  expect(commissions()).toEqual([expect.stringMatching(/^\d{4}-\d\d-\d\d-tea-chest$/)]);
+  const folder = join(daybook, 'data', 'commissions', commissions()[0] as string);
+  expect(stdout.trimEnd().split('\n').at(-1)).toBe(`The page to open or print: ${join(folder, 'index.html')}`);
+  expect(existsSync(join(folder, 'index.html'))).toBe(true);
+  expect(checkCommission(folder).entries[0]).toMatchObject({ what: 'brief', who: 'maker' });
+});
+
+test('npm start again works the same commission and says same', () => {
+  const before = commissions();
+  const { status, stdout } = command('start');
+  expect(status).toBe(0);
+  expect(stdout).toContain('Same: the record says all of this already.');
+  expect(commissions()).toEqual(before);
+});
+
+test('a new commission is a copy of the template sheets, named by day and title, and told what to open next', () => {
+  const { status, stdout } = command('new', 'Blanket', 'box for A. Sample');
+  expect(status).toBe(0);
+  const name = commissions().find((each) => each.endsWith('-blanket-box-for-a-sample')) as string;
+  const folder = join(daybook, 'data', 'commissions', name);
+  expect(digests(folder)).toEqual(digests(join(daybook, 'worksheets', 'commission')));
+  expect(stdout).toContain(folder);
+  expect(stdout).toMatch(/Open 01-brief\.ipynb/);
+  expect(stdout).toContain('npm run work -- "Blanket box for A. Sample"');
+
+  const again = command('new', 'Blanket box for A. Sample');
+  expect(again.status).toBe(1);
+  expect(again.stderr).toMatch(/is there already and stays as it is/);
+});
