@@ -41,12 +41,6 @@ export async function runSheet(
     if (execution.status !== 'ok') return { failure: failureOf(cells, index, execution, seconds) };
     shown.push(execution.outputs);
   }
-  await kernel.settle();
-  const late = shown.findIndex((outputs) => lostError(outputs) !== undefined);
-  if (late >= 0) {
-    return { failure: failureOf(cells, late, { status: 'error', outputs: shown[late] as Output[] }, seconds) };
-  }
-
   const executed = sheet.cells.map((cell) => {
     if (cell.cell_type !== 'code') return cell;
     const index = cells.indexOf(cell);

@@ -1,4 +1,4 @@
-import { closeSync, existsSync, fsyncSync, openSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { closeSync, fsyncSync, openSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { setTimeout as after } from 'node:timers/promises';
 import { diskError } from '../record/disk-error.js';
@@ -12,7 +12,7 @@ import { diskError } from '../record/disk-error.js';
 export async function writeFile(path: string, text: string): Promise<void> {
   const next = join(dirname(path), `.${basename(path)}.next`);
   try {
-    if (existsSync(path) && readFileSync(path, 'utf8') === text) return;
+    if (statSync(path, { throwIfNoEntry: false })?.isFile() && readFileSync(path, 'utf8') === text) return;
     writeThrough(next, text);
     await rename(next, path);
   } catch (error) {
