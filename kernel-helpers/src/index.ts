@@ -61,7 +61,7 @@ export type { Finding, Verdict } from './measure/finding.js';
 export type { Formula, FormulaSymbol } from './measure/formula.js';
 export { evaluate } from './measure/formula.js';
 export type { LengthSystem } from './measure/length.js';
-export { formatLength, parseLength, shownLength } from './measure/length.js';
+export { caliperScale, formatLength, parseLength, shownLength } from './measure/length.js';
 export { ShopError } from './measure/shop-error.js';
 export { celsius, fahrenheit } from './measure/temperature.js';
 export type { Cost, CostInput } from './money/cost.js';

@@ -31,10 +31,10 @@ describe('a tray, worked by hand', () => {
   });
 
   it.each<[Partial<Parameters<typeof sizeTray>[0]>, string]>([
-    [{ depth: '5 in' }, 'depth: 5 in given; possible: up to 4 in (the clear depth of the box)'],
-    [{ length: '10 in' }, 'length: 10 in given; possible: up to 9 15/16 in'],
-    [{ bottomGrooveDepth: '3/16 in' }, 'bottomGrooveDepth: 3/16 in given; possible: up to 1/8 in'],
-    [{ length: '1/2 in' }, 'has no room inside; possible: thinner boards, or one over 1/2 in wide'],
+    [{ depth: '5 in' }, 'depth: 5 in (127.0 mm) given; possible: up to 4 in (101.6 mm) (the clear depth of the box)'],
+    [{ length: '10 in' }, 'length: 10 in (254.0 mm) given; possible: up to 9 15/16 in (252.4 mm)'],
+    [{ bottomGrooveDepth: '3/16 in' }, 'bottomGrooveDepth: 3/16 in (4.8 mm) given; possible: up to 1/8 in (3.2 mm)'],
+    [{ length: '1/2 in' }, 'has no room inside; possible: thinner boards, or one over 1/2 in (12.7 mm) wide'],
   ])('%j is refused in one line', (bad, message) => {
     expect(() => sizeTray({ box, depth: '1 1/2 in', ...bad })).toThrow(message);
   });
@@ -78,7 +78,7 @@ describe('dividers', () => {
 
   it.each<[object, string]>([
     [{}, 'crosswise: no dividers given'],
-    [{ crosswise: 40 }, 'crosswise: 40 given; possible: up to 39 of 1/4 in in 10 in'],
+    [{ crosswise: 40 }, 'crosswise: 40 given; possible: up to 39 of 1/4 in (6.4 mm) in 10 in (254.0 mm)'],
     [{ lengthwise: 1.5 }, 'lengthwise: 1.5 given; possible: a whole number'],
   ])('%j is refused in one line', (bad, message) => {
     expect(() => sizeDividers({ insideLength: 10, insideWidth: 6, height: 2, ...bad })).toThrow(message);
@@ -91,9 +91,9 @@ describe('room for the hand', () => {
     [
       { insideLength: 3, insideWidth: 1.5, insideDepth: 5 },
       'stop',
-      'insideLength at least 3 1/2 in and insideWidth at least 1 3/4 in, or insideDepth at most 3 in',
+      'insideLength at least 3 1/2 in (88.9 mm) and insideWidth at least 1 3/4 in (44.5 mm), or insideDepth at most 3 in (76.2 mm)',
     ],
-    [{ insideLength: 2, insideWidth: 3, insideDepth: 5 }, 'stop', 'insideWidth at least 3 1/2 in, or'],
+    [{ insideLength: 2, insideWidth: 3, insideDepth: 5 }, 'stop', 'insideWidth at least 3 1/2 in (88.9 mm), or'],
     [{ insideLength: 3, insideWidth: 1.5, insideDepth: 3 }, 'ok', 'nothing'],
     [{ insideLength: 3, insideWidth: 0.5, insideDepth: 1 }, 'stop', 'insideWidth at least 3/4 in'],
     [{ insideLength: 3, insideWidth: 1, insideDepth: 5, reach: 'finger and thumb' as const }, 'ok', 'nothing'],

@@ -68,8 +68,11 @@ describe('a lid that is lifted off, worked by hand', () => {
   });
 
   it.each<[Partial<Parameters<typeof liftOffLid>[0]>, string]>([
-    [{ plugDepth: '5/8 in' }, 'plugDepth: 5/8 in given; possible: less than 5/8 in'],
-    [{ style: 'battens', battenWidth: '5 1/2 in' }, 'battenWidth: 5 1/2 in given; possible: up to 4 63/64 in'],
+    [{ plugDepth: '5/8 in' }, 'plugDepth: 5/8 in (15.9 mm) given; possible: less than 5/8 in (15.9 mm)'],
+    [
+      { style: 'battens', battenWidth: '5 1/2 in' },
+      'battenWidth: 5 1/2 in (139.7 mm) given; possible: up to 4 63/64 in (126.6 mm)',
+    ],
     [{ style: 'glued' as 'battens' }, 'style: "glued" given; possible: rebated, battens'],
     [{ clearance: '-1' }, 'clearance: "-1" given; less than nothing'],
   ])('%j is refused in one line', (bad, message) => {
@@ -90,7 +93,12 @@ describe('a lid on hinges, worked by hand', () => {
 
   it.each<[Partial<Parameters<typeof hingedLid>[0]>, string, string, string]>([
     [{ screwLength: '9/16 in' }, 'screws stay inside the lid', 'ok', ''],
-    [{ screwLength: '3/4 in' }, 'screws stay inside the lid', 'stop', 'screwLength at most 9/16 in, or a lid 13/16 in'],
+    [
+      { screwLength: '3/4 in' },
+      'screws stay inside the lid',
+      'stop',
+      'screwLength at most 9/16 in (14.3 mm), or a lid 13/16 in (20.6 mm)',
+    ],
     [{ leafWidth: '1/2 in' }, 'wood inside the hinge leaf', 'stop', 'leafWidth at most 3/8 in'],
     [{ leafWidth: '7/16 in' }, 'wood inside the hinge leaf', 'watch', 'leafWidth at most 3/8 in'],
     [{ thickness: '1/4 in' }, 'lid left under the mortise', 'watch', 'a lid at least 5/16 in'],
@@ -101,8 +109,8 @@ describe('a lid on hinges, worked by hand', () => {
   });
 
   it.each<[Partial<Parameters<typeof hingedLid>[0]>, string]>([
-    [{ hingeKnuckle: '1/8 in' }, 'hingeKnuckle: 1/8 in given; possible: at least 3/16 in'],
-    [{ hingeLength: '4 in' }, 'hingeLength: 4 in given; possible: up to 3 1/2 in'],
+    [{ hingeKnuckle: '1/8 in' }, 'hingeKnuckle: 1/8 in (3.2 mm) given; possible: at least 3/16 in (4.8 mm)'],
+    [{ hingeLength: '4 in' }, 'hingeLength: 4 in (101.6 mm) given; possible: up to 3 1/2 in (88.9 mm)'],
     [{ thickness: 0 }, 'thickness: 0 given; possible: 3/16 in to 2 in'],
   ])('%j is refused in one line', (bad, message) => {
     expect(() => hingedLid({ ...usual, ...bad })).toThrow(message);

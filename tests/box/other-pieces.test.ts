@@ -50,16 +50,19 @@ describe('a drawer', () => {
     expect(findings.find(({ rule }) => rule === 'drawer: runs between the sides')?.verdict).toBe('watch');
     expect(findings.find(({ rule }) => rule.startsWith('drawer: bottom groove'))).toMatchObject({
       verdict: 'stop',
-      change: 'bottomGrooveDepth at most 1/4 in',
+      change: 'bottomGrooveDepth at most 1/4 in (6.4 mm)',
     });
   });
 
   it.each<[object, string]>([
     [
       { opening: '1 in' },
-      'opening: 1 in high, 12 in wide, 16 in deep leaves no drawer; possible: over 1 21/64 in high',
+      'opening: 1 in (25.4 mm) high, 12 in (304.8 mm) wide, 16 in (406.4 mm) deep leaves no drawer; possible: over 1 21/64 in (33.7 mm) high',
     ],
-    [{ lap: '3/4 in' }, 'lap: 3/4 in given; possible: up to 5/8 in in a front 3/4 in thick'],
+    [
+      { lap: '3/4 in' },
+      'lap: 3/4 in (19.1 mm) given; possible: up to 5/8 in (15.9 mm) in a front 3/4 in (19.1 mm) thick',
+    ],
     [{ openingWidth: 'wide' }, 'openingWidth: "wide" given; not a length'],
     [{ sideClerance: 0 }, 'sideClerance: there is no such parameter; the nearest is sideClearance'],
   ])('%j is refused in one line', (bad, message) => {
@@ -84,7 +87,7 @@ describe('a solid top', () => {
 
   it.each<[object, string]>([
     [{ boards: 4 }, 'boards: 4 given; possible: at least 5 with boards up to 6 in'],
-    [{ inset: '15 in' }, 'inset: 15 in given; possible: up to 14 1/2 in'],
+    [{ inset: '15 in' }, 'inset: 15 in (381.0 mm) given; possible: up to 14 1/2 in (368.3 mm)'],
     [{ width: '40 ft' }, 'width: "40 ft" given; possible: 4 in to 72 in'],
   ])('%j is refused in one line', (bad, message) => {
     expect(() => sizeSolidTop({ ...usual, ...bad })).toThrow(message);
@@ -116,9 +119,12 @@ describe('a frame with its panel', () => {
   });
 
   it.each<[object, string]>([
-    [{ stileWidth: '8 in' }, 'stileWidth: 8 in given; possible: up to 7 3/4 in in a frame 16 in wide'],
-    [{ railWidth: '12 in' }, 'railWidth: 12 in given; possible: up to 11 3/4 in'],
-    [{ tenonLength: '3 in' }, 'tenonLength: 3 in given; possible: up to 2 in'],
+    [
+      { stileWidth: '8 in' },
+      'stileWidth: 8 in (203.2 mm) given; possible: up to 7 3/4 in (196.9 mm) in a frame 16 in (406.4 mm) wide',
+    ],
+    [{ railWidth: '12 in' }, 'railWidth: 12 in (304.8 mm) given; possible: up to 11 3/4 in (298.5 mm)'],
+    [{ tenonLength: '3 in' }, 'tenonLength: 3 in (76.2 mm) given; possible: up to 2 in (50.8 mm)'],
   ])('%j is refused in one line', (bad, message) => {
     expect(() => sizeFrameAndPanel({ ...usual, ...bad })).toThrow(message);
   });
@@ -164,8 +170,8 @@ describe('a bookcase', () => {
 
   it.each<[object, string]>([
     [{ shelves: 30 }, 'shelves: 30 given; possible: up to 24 with 1 in between'],
-    [{ dadoDepth: '3/4 in' }, 'dadoDepth: 3/4 in given; possible: less than 3/4 in'],
-    [{ backRabbet: '7/8 in' }, 'backRabbet: 7/8 in given; possible: less than 3/4 in'],
+    [{ dadoDepth: '3/4 in' }, 'dadoDepth: 3/4 in (19.1 mm) given; possible: less than 3/4 in (19.1 mm)'],
+    [{ backRabbet: '7/8 in' }, 'backRabbet: 7/8 in (22.2 mm) given; possible: less than 3/4 in (19.1 mm)'],
   ])('%j is refused in one line', (bad, message) => {
     expect(() => sizeBookcase({ ...usual, ...bad })).toThrow(message);
   });

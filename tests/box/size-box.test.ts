@@ -122,10 +122,13 @@ describe('bad input', () => {
     [{ species: 'walnut' }, 'species: "walnut" given; nearest: walnut-black'],
     [{ joint: 'nails' }, 'joint: "nails" given; possible: through dovetail, finger joint'],
     [{ prowd: 1 }, 'prowd: there is no such parameter; the nearest is proud'],
-    [{ lidGrooveDepth: '3/4 in' }, 'lidGrooveDepth: 3/4 in given; possible: less than 5/8 in'],
-    [{ bottomGrooveDepth: '5/8 in' }, 'bottomGrooveDepth: 5/8 in given; possible: less than 5/8 in'],
-    [{ tongueThickness: '1/2 in' }, 'tongueThickness: 1/2 in given; possible: less than 1/2 in'],
-    [{ lidClearance: '1/4 in' }, 'lidClearance: 1/4 in given; possible: less than 1/4 in'],
+    [{ lidGrooveDepth: '3/4 in' }, 'lidGrooveDepth: 3/4 in (19.1 mm) given; possible: less than 5/8 in (15.9 mm)'],
+    [
+      { bottomGrooveDepth: '5/8 in' },
+      'bottomGrooveDepth: 5/8 in (15.9 mm) given; possible: less than 5/8 in (15.9 mm)',
+    ],
+    [{ tongueThickness: '1/2 in' }, 'tongueThickness: 1/2 in (12.7 mm) given; possible: less than 1/2 in (12.7 mm)'],
+    [{ lidClearance: '1/4 in' }, 'lidClearance: 1/4 in (6.4 mm) given; possible: less than 1/4 in (6.4 mm)'],
     [{ bottom: 'solid' as const, bottomWettest: 5 }, 'bottomWettest: 5 % given; possible: at least the 8 %'],
     [{ bottomMoisture: '8' }, 'bottomMoisture: "8" given; possible: a number from 2 to 20 %'],
   ])('%j: one line that names the field, the value and what is possible', (bad, message) => {

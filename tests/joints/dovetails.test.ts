@@ -112,12 +112,15 @@ describe('findings', () => {
 
 describe('bad input', () => {
   it.each([
-    [{ tails: 40 }, 'tails: 40 given; possible: 1 to 10 on a board 5 in wide'],
+    [{ tails: 40 }, 'tails: 40 given; possible: 1 to 10 on a board 5 in (127.0 mm) wide'],
     [{ tails: 2.5 }, 'tails: 2.5 given; possible: a whole number of tails'],
     [{ tails: 0 }, 'tails: 0 given; possible: one tail or more'],
     [{ tails: undefined }, 'tails: nothing given; possible: a count, or tailToPin'],
     [{ tailToPin: 3 }, 'tails: 3 given, and tailToPin 3; possible: one of the two'],
-    [{ halfPin: '2 1/2 in' }, 'halfPin: 2 1/2 in given; no tail fits between them on a board 5 in wide'],
+    [
+      { halfPin: '2 1/2 in' },
+      'halfPin: 2 1/2 in (63.5 mm) given; no tail fits between them on a board 5 in (127.0 mm) wide',
+    ],
     [{ slope: '8:1' }, 'slope: "8:1" given; possible: 1:3 to 1:12'],
     [{ pinWidth: '-1/4' }, 'pinWidth: "-1/4" given; less than nothing'],
     [{ boardWidth: '40 ft' }, 'boardWidth: "40 ft" given; possible: 1/2 in to 60 in'],

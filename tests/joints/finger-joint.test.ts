@@ -90,18 +90,24 @@ describe('findings', () => {
 
   it('names a lid that a lowered front can take', () => {
     const { findings } = layOutFingers({ ...usual, lowered: '5/8 in' });
-    expect(findings.at(-1)?.change).toBe('a lid of 1/2 in, or 8 fingers');
+    expect(findings.at(-1)?.change).toBe('a lid of 1/2 in (12.7 mm), or 8 fingers');
   });
 });
 
 describe('bad input', () => {
   it.each<[Partial<Input>, string]>([
-    [{ fingers: 40 }, 'fingers: 40 given, 1/8 in wide each; possible: up to 10 with a cutter of 1/2 in'],
-    [{ fingers: 2, cutter: '1 in', boardWidth: '1 in' }, 'cutter: 1 in given; possible: up to 1/2 in'],
+    [
+      { fingers: 40 },
+      'fingers: 40 given, 1/8 in (3.2 mm) wide each; possible: up to 10 with a cutter of 1/2 in (12.7 mm)',
+    ],
+    [
+      { fingers: 2, cutter: '1 in', boardWidth: '1 in' },
+      'cutter: 1 in (25.4 mm) given; possible: up to 1/2 in (12.7 mm)',
+    ],
     [{ fingers: 1 }, 'fingers: 1 given; possible: two or more'],
     [{ fingers: 2.5 }, 'fingers: 2.5 given; possible: a whole number'],
     [{ fingers: undefined }, 'fingers: nothing given; possible: a count, or fingerWidth'],
-    [{ fingerWidth: '1/2 in' }, 'fingers: 10 given, and fingerWidth 1/2 in; possible: one of the two'],
+    [{ fingerWidth: '1/2 in' }, 'fingers: 10 given, and fingerWidth 1/2 in (12.7 mm); possible: one of the two'],
     [{ boardWidth: 'wide' }, 'boardWidth: "wide" given; not a length'],
   ])('%j is refused in one line', (bad, message) => {
     expect(() => layOutFingers({ ...usual, ...bad })).toThrow(message);

@@ -48,8 +48,8 @@ describe('cutter, panel and groove', () => {
     [{ cutter: '1/4 in' }, 'cutter goes into the groove', 'stop', 'a cutter of at most 15/64 in'],
     [{ cutter: '1/2 in' }, 'cutter goes into the groove', 'stop', 'a cutter of at most 15/64 in'],
     [{}, 'panel fits the groove', 'ok', ''],
-    [{ panel: '17/64 in' }, 'panel fits the groove', 'stop', 'grooveWidth from 17/64 in to 9/32 in'],
-    [{ panel: '3/16 in' }, 'panel fits the groove', 'watch', 'grooveWidth from 3/16 in to 13/64 in'],
+    [{ panel: '17/64 in' }, 'panel fits the groove', 'stop', 'grooveWidth from 17/64 in (6.7 mm) to 9/32 in (7.1 mm)'],
+    [{ panel: '3/16 in' }, 'panel fits the groove', 'watch', 'grooveWidth from 3/16 in (4.8 mm) to 13/64 in (5.2 mm)'],
   ])('%j: %s is %s', (change, rule, verdict, nearest) => {
     const found = groovePasses({ ...usual, ...change }).findings.find((finding) => finding.rule === rule);
     expect(found?.verdict).toBe(verdict);

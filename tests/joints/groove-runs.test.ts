@@ -100,7 +100,7 @@ describe('grooves cut by a round cutter or at a saw', () => {
       ({ rule }) => rule === 'bottom groove not through the joint',
     );
     expect(found).toMatchObject({ verdict: 'stop', figures: 'run out at the ends of side' });
-    expect(found?.change).toContain('stop it 1/2 in from the end');
+    expect(found?.change).toContain('stop it 1/2 in (12.7 mm) from the end');
   });
 
   it.each([0, '2 in', 'thick'])('a cutter of %j is refused', (roundCutter) => {
@@ -129,7 +129,7 @@ describe('findings on the grooves', () => {
     // Groove 1/4 to 7/16, half pin 0 to 5/16, tail from 13/32 at its baseline: down to 1/8, or up to 13/32.
     const found = one(findingsFor('5/16 in'), 'bottom groove behind one tail or one pin');
     expect(found?.verdict).toBe('watch');
-    expect(found?.change).toContain('lower edge of the groove at 1/8 in: foot less by 1/8 in');
+    expect(found?.change).toContain('lower edge of the groove at 1/8 in (3.2 mm): foot less by 1/8 in (3.2 mm)');
   });
 
   it('says nothing against a groove in the half pin', () => {

@@ -58,8 +58,8 @@ describe('findings', () => {
 
 describe('bad input', () => {
   it.each<[Partial<Input>, string]>([
-    [{ keys: 60 }, 'keys: 60 given; possible: 1 to 20 of 1/8 in on boards 5 in wide'],
-    [{ edge: '2 1/2 in' }, 'edge: 2 1/2 in given; possible: less than 2 5/16 in with 3 keys'],
+    [{ keys: 60 }, 'keys: 60 given; possible: 1 to 20 of 1/8 in (3.2 mm) on boards 5 in (127.0 mm) wide'],
+    [{ edge: '2 1/2 in' }, 'edge: 2 1/2 in (63.5 mm) given; possible: less than 2 5/16 in (58.7 mm) with 3 keys'],
     [{ keys: 0 }, 'keys: 0 given; possible: one key or more'],
     [{ keyDepth: '-1/2' }, 'keyDepth: "-1/2" given; less than nothing'],
   ])('%j is refused in one line', (bad, message) => {

@@ -31,7 +31,7 @@ it.each<[Partial<Input>, string, string]>([
 });
 
 it.each<[Partial<Input>, string]>([
-  [{ rabbetDepth: '1/2 in' }, 'rabbetDepth: 1/2 in given; possible: less than 1/2 in'],
+  [{ rabbetDepth: '1/2 in' }, 'rabbetDepth: 1/2 in (12.7 mm) given; possible: less than 1/2 in (12.7 mm)'],
   [{ stockThickness: 0 }, 'stockThickness: 0 given; possible: 1/8 in to 3 in'],
 ])('%j is refused in one line', (bad, message) => {
   expect(() => layOutRabbet({ ...usual, ...bad })).toThrow(message);

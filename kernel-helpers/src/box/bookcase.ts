@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Piece } from './piece.js';
-import { judge, rounding, tape } from './verdict.js';
 
 /** The carcase of a bookcase. Inches. */
 export interface Bookcase extends Piece {

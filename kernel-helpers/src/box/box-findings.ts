@@ -1,15 +1,13 @@
-import type { Finding, Verdict } from '../measure/finding.js';
-import { formatLength } from '../measure/length.js';
+import type { Finding } from '../measure/finding.js';
+import { judge, tape } from '../measure/verdict.js';
 import type { SizedBox } from './size-box.js';
 
 /** What must be true of a sized box. Limits are common practice, no source, unless said otherwise. @internal */
 export function boxFindings(box: Omit<SizedBox, 'findings'>): Finding[] {
   const { design } = box;
-  const tape = (inches: number) => formatLength(inches, { system: 'tape', denominator: 64 });
   const half = design.stockThickness / 2;
   const overGroove = design.lidThickness - design.tongueThickness;
   const engagement = design.lidGrooveDepth - design.lidClearance;
-  const judge = (holds: boolean, otherwise: Verdict): Verdict => (holds ? 'ok' : otherwise);
 
   const grooveAtMostHalf = (rule: string, field: string, depth: number): Finding => ({
     rule,
@@ -73,7 +71,6 @@ export function boxFindings(box: Omit<SizedBox, 'findings'>): Finding[] {
 
 /** A solid bottom leaves room to swell: what is left of it must still lie in its grooves on the day it is fitted. */
 function solidBottomHeld({ design, parts }: Omit<SizedBox, 'findings'>): Finding {
-  const tape = (inches: number) => formatLength(inches, { system: 'tape', denominator: 64 });
   const width = parts.find(({ name }) => name === 'bottom')?.width ?? 0;
   const across = Math.min(design.insideLength, design.insideWidth);
   const reach = (width - across) / 2;

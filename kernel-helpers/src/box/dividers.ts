@@ -3,8 +3,8 @@ import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, tape } from '../measure/verdict.js';
 import type { PiecePart } from './piece.js';
-import { judge, tape } from './verdict.js';
 
 const inches = (tex: string, meaning: string): FormulaSymbol => ({ tex, meaning, unit: 'in', min: 0 });
 

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import { drawerFit, type MovingPiece, type PieceFit } from './panel-fits.js';
 import type { Piece } from './piece.js';
-import { judge, rounding, tape } from './verdict.js';
 
 /** A drawer for an opening. Inches. */
 export interface Drawer extends Piece {

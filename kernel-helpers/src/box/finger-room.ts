@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Finding } from '../measure/finding.js';
 import { oneOf, readParameters, size } from '../measure/parameters.js';
-import { judge, rounding, tape } from './verdict.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 
 const fields = z.strictObject({
   insideLength: size({ least: 0.25, most: 60, why: 'inside, front to back' }),

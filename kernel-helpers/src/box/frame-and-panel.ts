@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, tape } from '../measure/verdict.js';
 import { type MovingPiece, type PieceFit, panelFit } from './panel-fits.js';
 import type { Piece } from './piece.js';
-import { judge, tape } from './verdict.js';
 
 /** A frame of two stiles and two rails with a solid panel. Inches. */
 export interface FrameAndPanel extends Piece {

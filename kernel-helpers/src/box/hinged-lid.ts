@@ -2,9 +2,9 @@ import { z } from 'zod';
 import type { Finding } from '../measure/finding.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import type { OpenBox } from './open-box.js';
 import type { PiecePart } from './piece.js';
-import { judge, rounding, tape } from './verdict.js';
 
 /** A lid on two butt hinges. Inches. */
 export interface HingedLid {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Finding } from '../measure/finding.js';
-import { formatLength } from '../measure/length.js';
 import { amount, known, readParameters, size } from '../measure/parameters.js';
+import { caliper } from '../measure/verdict.js';
 import type { MonthOfAir } from '../wood/air.js';
 import { movement } from '../wood/movement.js';
 import { species as speciesOf } from '../wood/species.js';
@@ -114,7 +114,7 @@ export function lidFit(input: LidFitInput): LidFit {
   findings.push({
     rule: 'lid: room over the tongue',
     verdict: tightest > 0 ? 'ok' : 'stop',
-    figures: `${formatLength(tightest, { system: 'caliper' })} left in the tightest month`,
+    figures: `${caliper(tightest)} left in the tightest month`,
     reason: 'a tongue that swells to the height of its groove locks the lid',
     change: 'plane the tongue thinner by a shaving (tongueRoom)',
   });

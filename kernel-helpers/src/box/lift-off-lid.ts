@@ -2,10 +2,10 @@ import { z } from 'zod';
 import type { Finding } from '../measure/finding.js';
 import { amount, oneOf, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import { movement } from '../wood/movement.js';
 import type { OpenBox } from './open-box.js';
 import type { PiecePart } from './piece.js';
-import { judge, rounding, tape } from './verdict.js';
 
 /** A lid that is lifted off. Inches. */
 export interface LiftOffLid {

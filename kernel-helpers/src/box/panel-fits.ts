@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Finding } from '../measure/finding.js';
-import { formatLength } from '../measure/length.js';
 import { amount, known, readParameters, size } from '../measure/parameters.js';
+import { tape } from '../measure/verdict.js';
 import type { MonthOfAir } from '../wood/air.js';
 import { movement } from '../wood/movement.js';
 import { species as speciesOf } from '../wood/species.js';
@@ -160,7 +160,6 @@ export function fastenerTravel(
   const outward = Math.max(0, ...moves.map(({ high }) => high));
   const inward = Math.max(0, ...moves.map(({ low }) => -low));
   const slotLength = outward + inward + read.screw;
-  const tape = (inches: number) => formatLength(inches, { system: 'tape' });
   const findings: Finding[] = [
     {
       rule: 'top: fasteners let it move',

@@ -1,5 +1,5 @@
 import type { Finding } from '../measure/finding.js';
-import { formatLength } from '../measure/length.js';
+import { caliper } from '../measure/verdict.js';
 import type { MonthOfAir } from '../wood/air.js';
 import { equilibriumMoisture } from '../wood/emc.js';
 import { monthNames } from '../wood/months.js';
@@ -109,7 +109,6 @@ export function seasonalFindings(
   words: { piece: string; tight: string; loose: string },
   change: string,
 ): Finding[] {
-  const caliper = (inches: number) => formatLength(inches, { system: 'caliper' });
   const { limits, window } = fit;
   const at = (month: number) => fit.byMonth.find((other) => other.month === month) as FitMonth;
   const wettest = at(fit.wettest);

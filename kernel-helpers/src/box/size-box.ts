@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import type { Finding } from '../measure/finding.js';
 import { evaluate } from '../measure/formula.js';
-import { formatLength } from '../measure/length.js';
 import { amount, oneOf, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { tape } from '../measure/verdict.js';
 import { movement } from '../wood/movement.js';
 import { boxFindings } from './box-findings.js';
 import { insideFields, type Joint } from './brief.js';
@@ -242,10 +242,9 @@ function bottomPart(design: BoxDesign): Part {
 
 /** Fields that are each possible but not together. */
 function refuseContradictions(design: BoxDesign): void {
-  const show = (inches: number) => formatLength(inches, { system: 'tape', denominator: 64 });
   const least = (field: keyof BoxDesign, given: number, below: number, why: string) => {
     if (given >= below)
-      throw new ShopError(`${field}: ${show(given)} given; possible: less than ${show(below)} (${why})`);
+      throw new ShopError(`${field}: ${tape(given)} given; possible: less than ${tape(below)} (${why})`);
   };
   least('lidGrooveDepth', design.lidGrooveDepth, design.stockThickness, 'the groove would come through the board');
   least(

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, tape } from '../measure/verdict.js';
 import { type FastenerTravel, fastenerTravel, type MovingPiece } from './panel-fits.js';
 import type { Piece } from './piece.js';
-import { judge, tape } from './verdict.js';
 
 /** A glued-up top on a frame that does not move. Inches. */
 export interface SolidTop extends Piece {

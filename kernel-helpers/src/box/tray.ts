@@ -2,8 +2,8 @@ import { z } from 'zod';
 import type { Finding } from '../measure/finding.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, tape } from '../measure/verdict.js';
 import type { Piece } from './piece.js';
-import { judge, tape } from './verdict.js';
 
 /** A tray that stands in a box. Inches. */
 export interface Tray extends Piece {

@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import type { Finding, Verdict } from '../measure/finding.js';
+import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.js';
-import { formatLength } from '../measure/length.js';
 import { amount, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, tape } from '../measure/verdict.js';
 
 const inches = (tex: string, meaning: string): FormulaSymbol => ({ tex, meaning, unit: 'in', min: 0 });
 
@@ -129,15 +129,14 @@ export function layOutDovetails(input: DovetailInput): DovetailLayout {
   const spread = (2 * gaugeSetting) / slope;
   // A tail that is no wider at its baseline than the slope takes away would vanish there.
   const most = Math.floor((between + pinWidth) / (pinWidth + spread) - 1e-9);
-  const show = (length: number) => formatLength(length, { system: 'tape', denominator: 64 });
   if (most < 1)
     throw new ShopError(
-      `halfPin: ${show(halfPin)}${topHalfPin === halfPin ? '' : ` and ${show(topHalfPin)}`} given; no tail fits between them on a board ${show(boardWidth)} wide; possible: smaller half pins, a wider board, or a slope nearer 1:8`,
+      `halfPin: ${tape(halfPin)}${topHalfPin === halfPin ? '' : ` and ${tape(topHalfPin)}`} given; no tail fits between them on a board ${tape(boardWidth)} wide; possible: smaller half pins, a wider board, or a slope nearer 1:8`,
     );
   const tails = tailCount(read, between, most);
   if (tails > most)
     throw new ShopError(
-      `tails: ${tails} given; possible: 1 to ${most} on a board ${show(boardWidth)} wide with pins of ${show(pinWidth)} (more would vanish at the baseline)`,
+      `tails: ${tails} given; possible: 1 to ${most} on a board ${tape(boardWidth)} wide with pins of ${tape(pinWidth)} (more would vanish at the baseline)`,
     );
 
   const dividerSetting = evaluate(dividerFormula, {
@@ -200,8 +199,6 @@ function tailCount(read: z.infer<typeof fields>, between: number, most: number):
 }
 
 function dovetailFindings(layout: Omit<DovetailLayout, 'findings'>, read: z.infer<typeof fields>): Finding[] {
-  const show = (length: number) => formatLength(length, { system: 'tape', denominator: 64 });
-  const judge = (holds: boolean, otherwise: Verdict): Verdict => (holds ? 'ok' : otherwise);
   const { pinWidth, halfPin, topHalfPin = halfPin, kerf, lowered } = read;
   const [tail] = layout.tails as [JointPiece];
   const tailWidth = tail.to - tail.from;
@@ -212,14 +209,14 @@ function dovetailFindings(layout: Omit<DovetailLayout, 'findings'>, read: z.infe
     {
       rule: 'pin wide enough to clear',
       verdict: judge(pinWidth >= least, pinWidth > kerf ? 'watch' : 'stop'),
-      figures: `pin ${show(pinWidth)}, saw ${show(kerf)} and a chisel of ${show(chisel)}`,
+      figures: `pin ${tape(pinWidth)}, saw ${tape(kerf)} and a chisel of ${tape(chisel)}`,
       reason: 'the socket between two tails is sawn on both sides and cleared with a chisel',
-      change: `pinWidth at least ${show(least)}, or a thinner saw`,
+      change: `pinWidth at least ${tape(least)}, or a thinner saw`,
     },
     {
       rule: 'tail left at the baseline',
       verdict: judge(baseline >= chisel, 'stop'),
-      figures: `${show(tailWidth)} wide at its end, ${show(baseline)} at the baseline`,
+      figures: `${tape(tailWidth)} wide at its end, ${tape(baseline)} at the baseline`,
       reason: 'a tail thinner than a chisel at its root breaks off',
       change: 'fewer tails, narrower pins, or a gentler slope',
     },
@@ -233,9 +230,9 @@ function dovetailFindings(layout: Omit<DovetailLayout, 'findings'>, read: z.infe
     {
       rule: 'half pins as strong as pins',
       verdict: judge(Math.min(halfPin, topHalfPin) >= pinWidth, 'watch'),
-      figures: `half pins ${show(halfPin)} and ${show(topHalfPin)}, pins ${show(pinWidth)}`,
+      figures: `half pins ${tape(halfPin)} and ${tape(topHalfPin)}, pins ${tape(pinWidth)}`,
       reason: 'the half pin at the edge has wood on one side only and is knocked first',
-      change: `halfPin at least ${show(pinWidth)}`,
+      change: `halfPin at least ${tape(pinWidth)}`,
     },
     {
       rule: 'slope',
@@ -250,10 +247,10 @@ function dovetailFindings(layout: Omit<DovetailLayout, 'findings'>, read: z.infe
     findings.push({
       rule: 'upper half pin covers the lid',
       verdict: judge(topHalfPin >= lowered, 'stop'),
-      figures: `half pin ${show(topHalfPin)}, lowered by ${show(lowered)}`,
+      figures: `half pin ${tape(topHalfPin)}, lowered by ${tape(lowered)}`,
       reason:
         'the front is lowered by the lid after its tails are cut: a smaller half pin would leave the top tail cut into',
-      change: `topHalfPin at least ${show(lowered)}`,
+      change: `topHalfPin at least ${tape(lowered)}`,
     });
   return findings;
 }

@@ -1,12 +1,10 @@
-import { judge, rounding, tape } from '../box/verdict.js';
 import type { Finding } from '../measure/finding.js';
-import { formatLength } from '../measure/length.js';
+import { caliper, judge, rounding, tape } from '../measure/verdict.js';
 import type { FingerLayout, FingerRead } from './finger-joint.js';
 
 /** What must be true of a finger joint. Limits are common practice, no source. @internal */
 export function fingerFindings(layout: Omit<FingerLayout, 'findings'>, read: FingerRead): Finding[] {
   const { fingerWidth, stockThickness, count, play, boardWidth, setUp } = layout;
-  const caliper = (inches: number) => formatLength(inches, { system: 'caliper' });
   const times = fingerWidth / stockThickness;
   // Each socket is set off from the one before: a key that is off by 0.001 in is off by so much at the far edge.
   const sockets = Math.floor(count / 2);

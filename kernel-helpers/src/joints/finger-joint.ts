@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { rounding, tape } from '../box/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { rounding, tape } from '../measure/verdict.js';
 import { fingerFindings } from './finger-findings.js';
 import { groovePasses } from './groove-passes.js';
 

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { judge, rounding, tape } from '../box/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { readParameters, size } from '../measure/parameters.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 
 const source = 'common practice, no source';
 

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Groove, SizedBox } from '../box/size-box.js';
-import { rounding } from '../box/verdict.js';
 import { readParameters, size } from '../measure/parameters.js';
+import { rounding } from '../measure/verdict.js';
 import type { DovetailLayout } from './dovetails.js';
 import { hiddenHeights } from './hidden-heights.js';
 

@@ -1,4 +1,4 @@
-import { rounding } from '../box/verdict.js';
+import { rounding } from '../measure/verdict.js';
 import type { DovetailLayout } from './dovetails.js';
 
 /** Heights between which a groove is hidden, behind one tail or one pin. Inches from the lower edge. */

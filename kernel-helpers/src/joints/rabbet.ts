@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { judge, rounding, tape } from '../box/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import { groovePasses } from './groove-passes.js';
 
 const inches = (tex: string, meaning: string): FormulaSymbol => ({ tex, meaning, unit: 'in', min: 0 });

@@ -2,7 +2,7 @@ import type { Fraction } from 'mathjs';
 import { math } from './math.js';
 import { ShopError } from './shop-error.js';
 
-/** How a sheet shows lengths: tape fractions, millimetres, both, or the decimal inches a caliper reads. */
+/** How a sheet shows lengths: tape fractions, millimetres, both, or what a caliper reads, in both. */
 export type LengthSystem = 'tape' | 'mm' | 'both' | 'caliper';
 
 const vulgarFractions: Record<string, string> = {
@@ -119,7 +119,7 @@ function notALength(text: string, why = 'not a length'): ShopError {
  * A length as it is shown: the text, the length that text stands for, and how far it is from the computed one.
  *
  * @param inches  computed length, in
- * @param options.system  `tape` (fractions), `mm` (to 0.1 mm), `both`, or `caliper` (to 0.001 in)
+ * @param options.system  `tape` (fractions), `mm` (to 0.1 mm), `both`, or `caliper` (to 0.001 in and 0.01 mm)
  * @param options.denominator  finest tape mark; 1/32 unless told otherwise
  * @returns text, shown (in), off = shown - computed (in)
  */
@@ -137,7 +137,7 @@ export function shownLength(
     tape: { text: `${tapeFraction(marks, denominator)} in`, shown: marks / denominator },
     mm: { text: `${millimetres.toFixed(1)} mm`, shown: millimetres / 25.4 },
     both: { text: `${tapeFraction(marks, denominator)} in (${millimetres.toFixed(1)} mm)`, shown: marks / denominator },
-    caliper: { text: `${thousandths.toFixed(3)} in`, shown: thousandths },
+    caliper: { text: `${thousandths.toFixed(3)} in (${(inches * 25.4).toFixed(2)} mm)`, shown: thousandths },
   };
   const { text, shown } = choices[system];
   return { text, shown, off: shown - inches };
@@ -155,6 +155,11 @@ export function formatLength(
   options: { system: LengthSystem; denominator?: 8 | 16 | 32 | 64 },
 ): string {
   return shownLength(inches, options).text;
+}
+
+/** What a caliper shows in a commission's units: thousandths of an inch, or hundredths of a millimetre. */
+export function caliperScale(units: 'tape' | 'mm' | 'both'): { unit: 'in' | 'mm'; decimals: number; perInch: number } {
+  return units === 'mm' ? { unit: 'mm', decimals: 2, perInch: 25.4 } : { unit: 'in', decimals: 3, perInch: 1 };
 }
 
 function tapeFraction(marks: number, denominator: number): string {

@@ -46,9 +46,11 @@ function written(value: unknown): string {
  */
 export function size(limits: { least: number; most: number; why: string }): z.ZodType<number> {
   const { least, most, why } = limits;
-  const show = (inches: number) => formatLength(inches, { system: 'tape', denominator: 64 });
-  const possible = `possible: ${show(least)} to ${show(most)} (${why})`;
   return z.any().transform((value, context) => {
+    // In the system that was typed.
+    const system = /m\s*$/i.test(String(value)) ? 'mm' : 'tape';
+    const show = (inches: number) => formatLength(inches, { system, denominator: 64 });
+    const possible = `possible: ${show(least)} to ${show(most)} (${why})`;
     try {
       const inches = typeof value === 'number' ? value : parseLength(value);
       if (inches >= least && inches <= most) return inches;

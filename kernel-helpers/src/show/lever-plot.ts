@@ -1,5 +1,5 @@
 import type { Lever } from '../box/lid-levers.js';
-import { formatLength } from '../measure/length.js';
+import { caliperScale } from '../measure/length.js';
 import { plot } from './plot.js';
 import type { Shown } from './shown.js';
 
@@ -11,19 +11,30 @@ const ink = '#1a1a1a';
  * and line as in {@link lidClearancePlot}; the two limits as broken lines.
  *
  * @param levers  as `lidLevers` gives them
+ * @param units  millimetres for `mm`, else inches
  */
-export function leverPlot(levers: Lever[]): Shown {
+export function leverPlot(levers: Lever[], units: 'tape' | 'mm' | 'both' = 'tape'): Shown {
+  const { unit, decimals, perInch } = caliperScale(units);
+  const reading = (inches: number) => `${(inches * perInch).toFixed(decimals)} ${unit}`;
   const place = (index: number) => ({ column: index % columns, row: Math.floor(index / columns) });
-  const months = levers.flatMap(({ fit }, index) => fit.byMonth.map((month) => ({ ...month, ...place(index) })));
+  const months = levers.flatMap(({ fit }, index) =>
+    fit.byMonth.map(({ month, clearance, low, high }) => ({
+      month,
+      clearance: clearance * perInch,
+      low: low * perInch,
+      high: high * perInch,
+      ...place(index),
+    })),
+  );
   const limits = levers.flatMap(({ fit }, index) =>
-    [fit.limits.leastClearance, fit.limits.mostClearance].map((at) => ({ at, ...place(index) })),
+    [fit.limits.leastClearance, fit.limits.mostClearance].map((at) => ({ at: at * perInch, ...place(index) })),
   );
   const highest = Math.max(...months.map(({ high }) => high), ...limits.map(({ at }) => at));
   const lowest = Math.min(0, ...months.map(({ low }) => low));
   const words = levers.map(({ what, fit, room }, index) => ({
     ...place(index),
     what,
-    room: `room ${inches(room)}, plane to ${inches(fit.fittedWidth)}`,
+    room: `room ${reading(room)}, plane to ${reading(fit.fittedWidth)}`,
   }));
   const rows = Math.ceil(levers.length / columns);
   const facets = { fx: 'column', fy: 'row' };
@@ -50,13 +61,8 @@ export function leverPlot(levers: Lever[]): Shown {
       ],
     }),
     {
-      alt: `Clearance through the year for the plan and ${levers.length - 1} changes. ${levers.map(({ what, room }) => `${what}: room ${inches(room)}`).join('; ')}.`,
-      caption:
-        'Play of the lid, in inches, January to December, with one thing changed at a time; broken lines are the two limits. Room is what lies between the narrowest and the widest lid that may be planed.',
+      alt: `Clearance through the year for the plan and ${levers.length - 1} changes. ${levers.map(({ what, room }) => `${what}: room ${reading(room)}`).join('; ')}.`,
+      caption: `Play of the lid, in ${unit === 'mm' ? 'millimetres' : 'inches'}, January to December, with one thing changed at a time; broken lines are the two limits. Room is what lies between the narrowest and the widest lid that may be planed.`,
     },
   );
-}
-
-function inches(length: number): string {
-  return formatLength(length, { system: 'caliper' });
 }

@@ -1,5 +1,6 @@
 import type { LidFit } from '../box/lid-fit.js';
 import type { LidMeasured } from '../box/lid-measured.js';
+import { caliperScale } from '../measure/length.js';
 import { monthNames } from '../wood/months.js';
 import { spreadApart } from './label-places.js';
 import { plot } from './plot.js';
@@ -12,6 +13,7 @@ export type LidYear = Pick<LidFit, 'limits'> & {
 };
 
 type Month = Pick<LidFit['byMonth'][0], 'month' | 'clearance' | 'low' | 'high'>;
+type Ring = Pick<LidMeasured, 'date' | 'clearance'>;
 
 const width = 720;
 const height = 400;
@@ -28,17 +30,25 @@ const beyond = 30;
  *
  * @param fit  as `lidFit` returns it; inches
  * @param measured  play of the delivered lid, measured later: drawn as rings where they fall in the year
+ * @param units  millimetres for `mm`, else inches
  */
-export function lidClearancePlot(fit: LidYear, measured: readonly LidMeasured[] = []): Shown {
-  const months = [...fit.byMonth].sort((a, b) => a.month - b.month);
-  const { leastClearance, mostClearance } = fit.limits;
-  const later = measured.map(({ date, clearance }) => ({ clearance, month: monthOf(date), words: date }));
+export function lidClearancePlot(
+  fit: LidYear,
+  measured: readonly LidMeasured[] = [],
+  units: 'tape' | 'mm' | 'both' = 'tape',
+): Shown {
+  const scale = caliperScale(units);
+  const { byMonth, limits, rings } = inUnit(fit, measured, scale.perInch);
+  const reading = (length: number) => `${length.toFixed(scale.decimals).replace('-', '\u2212')} ${scale.unit}`;
+  const months = byMonth.sort((a, b) => a.month - b.month);
+  const { leastClearance, mostClearance } = limits;
+  const later = rings.map(({ date, clearance }) => ({ clearance, month: monthOf(date), words: date }));
   const plays = later.map(({ clearance }) => clearance);
   const lowest = Math.min(leastClearance, ...months.map(({ low }) => low), ...plays);
   const highest = Math.max(mostClearance, ...months.map(({ high }) => high), ...plays);
   const perPixel = (highest - lowest) / (inner - 2 * beyond);
   const domain = [lowest - beyond * perPixel, highest + beyond * perPixel] as const;
-  const toPixel = (inches: number) => margins.marginTop + ((domain[1] - inches) / (domain[1] - domain[0])) * inner;
+  const toPixel = (play: number) => margins.marginTop + ((domain[1] - play) / (domain[1] - domain[0])) * inner;
   const fromPixel = (y: number) => domain[1] - ((y - margins.marginTop) / inner) * (domain[1] - domain[0]);
 
   const tightest = months.reduce((a, b) => (b.clearance < a.clearance ? b : a));
@@ -53,18 +63,18 @@ export function lidClearancePlot(fit: LidYear, measured: readonly LidMeasured[] 
 
   const halo = { stroke: 'white', strokeWidth: 6, fill: '#1a1a1a' };
 
-  const value = ({ clearance, month }: Month) => `in ${monthNames[month - 1]} at ${inches(clearance)}`;
+  const value = ({ clearance, month }: Month) => `in ${monthNames[month - 1]} at ${reading(clearance)}`;
   const tightestLabel = {
     month: tightest.month,
     edge: tightest.low,
     dy: 14,
-    words: `${inches(tightest.clearance)}, at worst ${inches(tightest.low)}`,
+    words: `${reading(tightest.clearance)}, at worst ${reading(tightest.low)}`,
   };
   const loosestLabel = {
     month: loosest.month,
     edge: loosest.high,
     dy: -14,
-    words: `${inches(loosest.clearance)}, at most ${inches(loosest.high)}`,
+    words: `${reading(loosest.clearance)}, at most ${reading(loosest.high)}`,
   };
 
   const zones = [
@@ -72,7 +82,7 @@ export function lidClearancePlot(fit: LidYear, measured: readonly LidMeasured[] 
       from: domain[0],
       to: leastClearance,
       middle: leastClearance - 0.5 * beyond * perPixel,
-      words: `binds under ${inches(leastClearance)}`,
+      words: `binds under ${reading(leastClearance)}`,
       away: (month: Month) => month.low,
       beside: tightestLabel,
     },
@@ -80,7 +90,7 @@ export function lidClearancePlot(fit: LidYear, measured: readonly LidMeasured[] 
       from: mostClearance,
       to: domain[1],
       middle: mostClearance + 0.5 * beyond * perPixel,
-      words: `loses its hold over ${inches(mostClearance)}`,
+      words: `loses its hold over ${reading(mostClearance)}`,
       away: (month: Month) => -month.high,
       beside: loosestLabel,
     },
@@ -88,8 +98,8 @@ export function lidClearancePlot(fit: LidYear, measured: readonly LidMeasured[] 
   const zoneLabels = zones.map((zone) => ({ ...zone, month: clearest(months, zone.words, zone.away, zone.beside) }));
 
   const alt =
-    `Clearance of the lid by month, both sides together, in inches. It is tightest ${value(tightest)} and loosest ${value(loosest)}. ` +
-    `It binds below ${inches(leastClearance)} and loses its hold above ${inches(mostClearance)}.`;
+    `Clearance of the lid by month, both sides together. It is tightest ${value(tightest)} and loosest ${value(loosest)}. ` +
+    `It binds below ${reading(leastClearance)} and loses its hold above ${reading(mostClearance)}.`;
   return plot(
     (Plot) => ({
       width,
@@ -102,7 +112,7 @@ export function lidClearancePlot(fit: LidYear, measured: readonly LidMeasured[] 
         label: null,
         tickSize: 0,
       },
-      y: { domain, ticks: 6, label: 'Clearance, both sides together, in', labelArrow: 'none' },
+      y: { domain, ticks: 6, label: `Clearance, both sides together, ${scale.unit}`, labelArrow: 'none' },
       marks: [
         hatch,
         Plot.gridY({ ticks: 6, stroke: '#d8d8d8', strokeOpacity: 1 }),
@@ -138,7 +148,7 @@ export function lidClearancePlot(fit: LidYear, measured: readonly LidMeasured[] 
     }),
     {
       alt,
-      caption: `The lid is tightest ${value(tightest)} and loosest ${value(loosest)}. ${verdict(months, fit.limits)}${asMeasured(months, measured)}`,
+      caption: `The lid is tightest ${value(tightest)} and loosest ${value(loosest)}. ${verdict(months, limits)}${asMeasured(months, rings)}`,
     },
   );
 }
@@ -179,8 +189,21 @@ function verdict(months: Month[], { leastClearance, mostClearance }: LidYear['li
   return `The band crosses a limit in ${names}.`;
 }
 
-function inches(length: number): string {
-  return `${length.toFixed(3).replace('-', '\u2212')} in`;
+/** All lengths in the unit that is drawn. */
+function inUnit(fit: LidYear, measured: readonly LidMeasured[], perInch: number) {
+  return {
+    byMonth: fit.byMonth.map(({ month, clearance, low, high }) => ({
+      month,
+      clearance: clearance * perInch,
+      low: low * perInch,
+      high: high * perInch,
+    })),
+    limits: {
+      leastClearance: fit.limits.leastClearance * perInch,
+      mostClearance: fit.limits.mostClearance * perInch,
+    },
+    rings: measured.map(({ date, clearance }) => ({ date, clearance: clearance * perInch })),
+  };
 }
 
 /** Diagonal strokes: a zone that is told from the band without colour. */
@@ -210,7 +233,7 @@ function monthOf(date: string): number {
   return month + (dayOfMonth - 15.5) / 31;
 }
 
-function asMeasured(months: Month[], measured: readonly LidMeasured[]): string {
+function asMeasured(months: Month[], measured: readonly Ring[]): string {
   if (measured.length === 0) return '';
   const within = measured.filter(({ date, clearance }) => {
     const month = months.find((other) => other.month === Number(date.slice(5, 7)));

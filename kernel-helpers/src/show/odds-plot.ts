@@ -1,5 +1,5 @@
 import type { FitOdds } from '../box/fit-odds.js';
-import { formatLength } from '../measure/length.js';
+import { caliperScale } from '../measure/length.js';
 import { plot } from './plot.js';
 import type { Shown } from './shown.js';
 
@@ -8,26 +8,37 @@ import type { Shown } from './shown.js';
  *
  * @param odds  for each width in in, rising: as `fitOdds` gives them
  * @param aim  width aimed at, in
+ * @param units  millimetres for `mm`, else inches
  */
-export function oddsPlot(odds: { width: number; odds: FitOdds }[], aim: number): Shown {
+export function oddsPlot(
+  odds: { width: number; odds: FitOdds }[],
+  aim: number,
+  units: 'tape' | 'mm' | 'both' = 'tape',
+): Shown {
+  const { unit, decimals, perInch } = caliperScale(units);
   const lines = odds.flatMap(({ width, odds: { binds, rattles } }) => [
-    { width, share: 100 * binds, what: 'binds in the wettest month' },
-    { width, share: 100 * rattles, what: 'loses its hold in the driest' },
+    { width: width * perInch, share: 100 * binds, what: 'binds in the wettest month' },
+    { width: width * perInch, share: 100 * rattles, what: 'loses its hold in the driest' },
   ]);
-  const inches = (length: number) => formatLength(length, { system: 'caliper' });
+  const reading = (inches: number) => `${(inches * perInch).toFixed(decimals)} ${unit}`;
   const nearest = odds.reduce((a, b) => (Math.abs(b.width - aim) < Math.abs(a.width - aim) ? b : a));
   const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
   const ends = [
-    { width: odds[0]?.width, share: 100, words: 'loses its hold in the driest month', anchor: 'start' },
-    { width: odds.at(-1)?.width, share: 100, words: 'binds in the wettest month', anchor: 'end' },
+    {
+      width: (odds[0]?.width ?? 0) * perInch,
+      share: 100,
+      words: 'loses its hold in the driest month',
+      anchor: 'start',
+    },
+    { width: (odds.at(-1)?.width ?? 0) * perInch, share: 100, words: 'binds in the wettest month', anchor: 'end' },
   ];
   return plot(
     (Plot) => ({
       height: 260,
-      x: { label: 'width planed to, in', tickFormat: (width: number) => width.toFixed(2) },
+      x: { label: `width planed to, ${unit}`, tickFormat: (width: number) => width.toFixed(decimals - 1) },
       y: { label: 'of a hundred lids', domain: [0, 108], ticks: [0, 25, 50, 75, 100], grid: true },
       marks: [
-        Plot.ruleX([aim], { stroke: '#1a1a1a', strokeDasharray: '5 4' }),
+        Plot.ruleX([aim * perInch], { stroke: '#1a1a1a', strokeDasharray: '5 4' }),
         Plot.line(lines, {
           x: 'width',
           y: 'share',
@@ -45,10 +56,10 @@ export function oddsPlot(odds: { width: number; odds: FitOdds }[], aim: number):
             dx: end.anchor === 'start' ? 4 : -4,
           }),
         ),
-        Plot.text([{ width: aim, share: 55 }], {
+        Plot.text([{ width: aim * perInch, share: 55 }], {
           x: 'width',
           y: 'share',
-          text: () => `aim ${inches(aim)}`,
+          text: () => `aim ${reading(aim)}`,
           dx: 6,
           textAnchor: 'start',
           stroke: 'white',
@@ -58,8 +69,8 @@ export function oddsPlot(odds: { width: number; odds: FitOdds }[], aim: number):
       ],
     }),
     {
-      alt: `Odds over the width planed to. At ${inches(nearest.width)}, near the aim, ${percent(nearest.odds.binds)} bind and ${percent(nearest.odds.rattles)} lose their hold.`,
-      caption: `Of a hundred lids planed to a width, how many would bind and how many would lose their hold, some time in the year. The broken line is the width you aim at, ${inches(aim)}.`,
+      alt: `Odds over the width planed to. At ${reading(nearest.width)}, near the aim, ${percent(nearest.odds.binds)} bind and ${percent(nearest.odds.rattles)} lose their hold.`,
+      caption: `Of a hundred lids planed to a width, how many would bind and how many would lose their hold, some time in the year. The broken line is the width you aim at, ${reading(aim)}.`,
     },
   );
 }

@@ -1,6 +1,6 @@
 import type { Part } from '../box/size-box.js';
 import type { Finding } from '../measure/finding.js';
-import { formatLength } from '../measure/length.js';
+import { tape } from '../measure/verdict.js';
 import { boardFeet } from './board-feet.js';
 import type { Board } from './boards.js';
 import { type MillingAllowances, type RoughPart, roughParts } from './rough-parts.js';
@@ -82,7 +82,6 @@ export function millingLoss(milling: { parts: Part[]; boards: Board[]; allowance
 }
 
 function boardFindings(rough: RoughPart[], boards: Board[]): Finding[] {
-  const tape = (inches: number) => formatLength(inches, { system: 'tape' });
   const size = ({ length, width, thickness }: { length: number; width: number; thickness: number }) =>
     `${tape(length)} x ${tape(width)} x ${tape(thickness)}`;
   const fits = (part: RoughPart, board: Board) =>
