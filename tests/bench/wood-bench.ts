@@ -5,8 +5,10 @@ import { fitOdds } from '../../kernel-helpers/src/box/fit-odds.js';
 import { lidFit } from '../../kernel-helpers/src/box/lid-fit.js';
 import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { yearOfAir } from '../../kernel-helpers/src/wood/air.js';
+import { conditionsOf } from '../../kernel-helpers/src/wood/board-in-air.js';
 import { dailyAir } from '../../kernel-helpers/src/wood/daily-air.js';
 import { moistureThroughTime } from '../../kernel-helpers/src/wood/drying.js';
+import { Slab } from '../../kernel-helpers/src/wood/slab.js';
 
 function medianOf(runs: number, work: () => unknown): number {
   const times = Array.from({ length: runs }, () => {
@@ -43,6 +45,22 @@ for (const count of [2, 4, 8])
   say(
     `  a year through ${count} boards`,
     medianOf(7, () => Array.from({ length: count }, () => dry(1))),
+  );
+
+const face = { halfThickness: 0.00635, specificGravity: 0.55, finishResistance: 0, diffusionFactor: 1 };
+const inCells = (cells: number) => {
+  const slab = new Slab({
+    halfThickness: face.halfThickness,
+    content: () => 8,
+    cells,
+    at: (day) => conditionsOf(face, 20, 0.45 + 0.15 * Math.sin((2 * Math.PI * day) / 365)),
+  });
+  for (let day = 1; day <= 365; day++) slab.advance(day);
+};
+for (const cells of [28, 56, 112, 224])
+  say(
+    `  a year through one board in ${cells} cells`,
+    medianOf(7, () => inCells(cells)),
   );
 
 const box = sizeBox({

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { entryOf, readEntries } from '../../kernel-helpers/src/measure/data-file.js';
+import { species } from '../../kernel-helpers/src/wood/species.js';
 
 const entry = z.object({ id: z.string(), hours: z.number() });
 
@@ -34,5 +35,9 @@ describe('a data file', () => {
     );
     expect(() => entryOf(read, 'hide', 'glue')).toThrow('glue: "hide" is not in the list; nearest: hide-hot');
     expect(() => entryOf(read, 'epoxi', 'glue')).toThrow('nearest: epoxy');
+  });
+
+  it('offers the one that was misspelt before those that share a word', () => {
+    expect(() => species('wallnut-black')).toThrow('nearest: walnut-black,');
   });
 });

@@ -1,4 +1,4 @@
-import { closest } from 'fastest-levenshtein';
+import { distance } from 'fastest-levenshtein';
 import { z } from 'zod';
 import { ShopError } from './shop-error.js';
 
@@ -54,10 +54,11 @@ export function readEntry<T>(where: string, given: { id?: unknown }, entry: z.Zo
 export function entryOf<T>(entries: ReadonlyMap<string, T>, id: string, what: string): T {
   const entry = entries.get(id);
   if (entry) return entry;
-  const ids = [...entries.keys()];
-  const sameWord = ids.filter((known) =>
-    known.split('-').some((part) => part.length > 2 && String(id).toLowerCase().includes(part)),
-  );
-  const near = sameWord.length > 0 ? sameWord.slice(0, 6) : [closest(String(id), ids)];
+  const wanted = String(id).toLowerCase();
+  const ids = [...entries.keys()].sort((a, b) => distance(a, wanted) - distance(b, wanted));
+  const misspelt = ids.filter((known) => distance(known, wanted) <= 2);
+  const sameWord = ids.filter((known) => known.split('-').some((part) => part.length > 2 && wanted.includes(part)));
+  const near = [...new Set([...misspelt, ...sameWord])].slice(0, 6);
+  if (near.length === 0) near.push(ids[0] as string);
   throw new ShopError(`${what}: "${id}" is not in the list; nearest: ${near.join(', ')}`);
 }

@@ -19,7 +19,7 @@ export function humidity(limits: { least?: number; most?: number } = {}): z.ZodT
   const possible = `a fraction from ${least} to ${most} is possible`;
   return z.number({ error: possible }).superRefine((value, context) => {
     if (value >= least && value <= most) return;
-    context.addIssue(value > 1 && value <= 100 ? `${possible}, so ${value} % is written ${value / 100}` : possible);
+    context.addIssue(value >= 2 && value <= 100 ? `${possible}, so ${value} % is written ${value / 100}` : possible);
   });
 }
 
