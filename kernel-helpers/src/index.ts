@@ -1,5 +1,7 @@
 export type { Block, Place, PlacedPart } from './box/assembled-box.js';
 export { assembledBox } from './box/assembled-box.js';
+export type { BindingMonths } from './box/binding-months.js';
+export { bindingMonths } from './box/binding-months.js';
 export type { Bookcase } from './box/bookcase.js';
 export { sizeBookcase } from './box/bookcase.js';
 export type { BoxFigures } from './box/box-figures.js';
