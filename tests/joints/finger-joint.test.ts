@@ -80,17 +80,10 @@ describe('findings', () => {
     [{ cutter: '1/8 in' }, 'socket made by whole settings of the cutter', 'watch'],
     [{ play: 0.002 }, 'jig adds up over the width', 'watch'],
     [{ play: 0.006 }, 'jig adds up over the width', 'ok'],
-    [{ lowered: '1/2 in' }, 'lowered front ends at a line between fingers', 'ok'],
-    [{ lowered: '3/4 in' }, 'lowered front ends at a line between fingers', 'watch'],
   ])('%j: %s is %s', (change, rule, verdict) => {
     expect(layOutFingers({ ...usual, ...change }).findings.find((finding) => finding.rule === rule)?.verdict).toBe(
       verdict,
     );
-  });
-
-  it('names a lid that a lowered front can take', () => {
-    const { findings } = layOutFingers({ ...usual, lowered: '5/8 in' });
-    expect(findings.at(-1)?.change).toBe('a lid of 1/2 in (12.7 mm), or 8 fingers');
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
+import { layOutFingers } from '../../kernel-helpers/src/joints/finger-joint.js';
 import { grooveFindings } from '../../kernel-helpers/src/joints/groove-findings.js';
 import { grooveRuns } from '../../kernel-helpers/src/joints/groove-runs.js';
 import { hiddenHeights, nearestHiddenHeight } from '../../kernel-helpers/src/joints/hidden-heights.js';
@@ -29,7 +30,7 @@ const corner = (halfPin: string) =>
 describe('where the grooves come out', () => {
   it('in the half pin, the tail board runs through and the pin board stops', () => {
     // Bottom groove from 1/4 to 7/16, lower half pin 1/2: all of it in the half pin.
-    const runs = grooveRuns({ box, joints: { layout: corner('1/2 in'), tailBoards: 'front and back' } });
+    const runs = grooveRuns({ box, joints: { layout: corner('1/2 in'), firstBoards: 'front and back' } });
     const bottom = (board: string) => runs.find((run) => run.board === board && run.groove === 'bottom');
     expect(bottom('front')).toMatchObject({ ends: ['through', 'through'], from: 0, straddles: false });
     expect(bottom('side')).toMatchObject({ ends: ['stopped', 'stopped'] });
@@ -40,25 +41,25 @@ describe('where the grooves come out', () => {
 
   it('in a tail, it is the other way round', () => {
     // Lower half pin 1/8, slope 3/32: the tail spans from 7/32 at its baseline on.
-    const runs = grooveRuns({ box, joints: { layout: corner('1/8 in'), tailBoards: 'front and back' } });
+    const runs = grooveRuns({ box, joints: { layout: corner('1/8 in'), firstBoards: 'front and back' } });
     const bottom = (board: string) => runs.find((run) => run.board === board && run.groove === 'bottom');
     expect(bottom('front')?.ends).toEqual(['stopped', 'stopped']);
     expect(bottom('side')?.ends).toEqual(['through', 'through']);
   });
 
   it('across the line between a tail and a pin both boards stop, and it says so', () => {
-    const runs = grooveRuns({ box, joints: { layout: corner('5/16 in'), tailBoards: 'front and back' } });
+    const runs = grooveRuns({ box, joints: { layout: corner('5/16 in'), firstBoards: 'front and back' } });
     for (const run of runs.filter(({ groove }) => groove === 'bottom')) {
       expect(run.straddles).toBe(true);
       expect(run.ends).toEqual(['stopped', 'stopped']);
-      expect(run.why).toContain('across the line between a tail and a pin');
+      expect(run.why).toMatch(/across the line between a (tail and a pin|pin and a tail)/);
     }
   });
 
   it('wherever a groove lies, exactly one of two neighbours shows it unless it straddles', () => {
     for (let sixteenths = 1; sixteenths < 24; sixteenths++) {
-      for (const tailBoards of ['front and back', 'sides'] as const) {
-        const runs = grooveRuns({ box, joints: { layout: corner(`${sixteenths}/16 in`), tailBoards } });
+      for (const firstBoards of ['front and back', 'sides'] as const) {
+        const runs = grooveRuns({ box, joints: { layout: corner(`${sixteenths}/16 in`), firstBoards } });
         const front = runs.find(({ board, groove }) => board === 'front' && groove === 'bottom');
         const side = runs.find(({ board, groove }) => board === 'side' && groove === 'bottom');
         if (front?.straddles) expect([front.ends[0], side?.ends[0]]).toEqual(['stopped', 'stopped']);
@@ -67,8 +68,34 @@ describe('where the grooves come out', () => {
     }
   });
 
+  it('among fingers too, exactly one of two neighbours shows a groove unless it straddles', () => {
+    const boards = { boardWidth: box.overall.height, stockThickness: '5/8 in', proud: '1/8 in' };
+    for (let fingers = 2; fingers < 24; fingers++) {
+      const layout = layOutFingers({ ...boards, fingers });
+      for (const firstBoards of ['front and back', 'sides'] as const)
+        for (const kind of ['bottom', 'lid']) {
+          const runs = grooveRuns({ box, joints: { layout, firstBoards } }).filter(({ groove }) => groove === kind);
+          const [side, back] = ['side', 'back'].map((name) => runs.find(({ board }) => board === name));
+          // At the back, where no lid goes in.
+          if (side?.straddles) expect([side.ends[1], back?.ends[1]]).toEqual(['stopped', 'stopped']);
+          else expect(new Set([side?.ends[1], back?.ends[1]])).toEqual(new Set(['through', 'stopped']));
+        }
+    }
+  });
+
+  it('behind the lowest finger of the front, its bottom groove is stopped and that of the sides runs through', () => {
+    // Nine fingers of about 9/16: the groove, 1/4 to 7/16, lies in the lowest.
+    const layout = layOutFingers({ boardWidth: box.overall.height, stockThickness: '5/8 in', fingers: 9 });
+    const runs = grooveRuns({ box, joints: { layout, firstBoards: 'front and back' } });
+    const bottom = (board: string) => runs.find((run) => run.board === board && run.groove === 'bottom');
+    expect(bottom('front')).toMatchObject({ ends: ['stopped', 'stopped'] });
+    expect(bottom('front')?.why).toBe("meets a finger: it would show on the finger's end");
+    expect(bottom('side')).toMatchObject({ ends: ['through', 'through'] });
+    expect(bottom('side')?.why).toBe('meets a socket: its end is hidden behind the finger');
+  });
+
   it('lets the lid in at the front of the sides', () => {
-    const runs = grooveRuns({ box, joints: { layout: corner('1/2 in'), tailBoards: 'front and back' } });
+    const runs = grooveRuns({ box, joints: { layout: corner('1/2 in'), firstBoards: 'front and back' } });
     const side = runs.find(({ board, groove }) => board === 'side' && groove === 'lid');
     expect(side).toMatchObject({ from: 0, ends: ['through', 'stopped'] });
     expect(side?.why).toContain('runs out at the front');
@@ -76,7 +103,7 @@ describe('where the grooves come out', () => {
 });
 
 describe('grooves cut by a round cutter or at a saw', () => {
-  const joints = { layout: corner('1/2 in'), tailBoards: 'front and back' } as const;
+  const joints = { layout: corner('1/2 in'), firstBoards: 'front and back' } as const;
 
   it('a round cutter goes on by its radius past a stop, and nowhere else', () => {
     const [square, round] = [grooveRuns({ box, joints }), grooveRuns({ box, joints, roundCutter: '3/16 in' })];
@@ -116,7 +143,7 @@ describe('findings on the grooves', () => {
     return grooveFindings({
       runs: grooveRuns({
         box,
-        joints: { layout, tailBoards: 'front and back' },
+        joints: { layout, firstBoards: 'front and back' },
         ...(roundCutter ? { roundCutter } : {}),
       }),
       layout,

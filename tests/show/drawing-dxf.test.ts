@@ -64,7 +64,7 @@ describe('the parts of a box as a drawing exchange file', () => {
     proud: '1/8 in',
   });
   const layout = layOutDovetails({ ...joint, boardWidth: box.overall.height, tails: 3, halfPin: '1/2 in' });
-  const runs = grooveRuns({ box, joints: { layout, tailBoards: 'front and back' } });
+  const runs = grooveRuns({ box, joints: { layout, firstBoards: 'front and back' } });
   const { areas, on } = read(partsDxf(box, runs));
   const size = (corners: [number, number][]) => [
     (corners[1]?.[0] ?? 0) - (corners[0]?.[0] ?? 0),

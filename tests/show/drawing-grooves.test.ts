@@ -12,7 +12,7 @@ function grooved(size: { insideLength: number; insideWidth: number; insideDepth:
   const box = sizeBox({ ...size, species: 'walnut-black', proud: '1/8 in' });
   const boards = { boardWidth: box.overall.height, stockThickness: '5/8 in', proud: '1/8 in' };
   const layout = layOutDovetails({ ...boards, tails: 1, pinWidth: '1/8 in', halfPin, slope: 8 });
-  return { box, runs: grooveRuns({ box, joints: { layout, tailBoards: 'front and back' } }) };
+  return { box, runs: grooveRuns({ box, joints: { layout, firstBoards: 'front and back' } }) };
 }
 
 const inches = (least: number, most: number) =>

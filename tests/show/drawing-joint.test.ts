@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
+import { layOutFingers } from '../../kernel-helpers/src/joints/finger-joint.js';
 import { dividerWalk } from '../../kernel-helpers/src/show/drawing/divider-walk.js';
 import { jointDrawing } from '../../kernel-helpers/src/show/drawing/joint-drawing.js';
 import { drawingOf } from './drawing-text.js';
@@ -35,6 +36,14 @@ const layouts = fc
       boardWidth - halfPin - topHalfPin > pinWidth + (2 * (stockThickness + proud)) / slope + 1 / 16,
   )
   .map(layOutDovetails);
+const fingers = fc
+  .record({
+    boardWidth: sixteenths(12, 480),
+    stockThickness: sixteenths(4, 24),
+    proud: sixteenths(0, 3),
+    fingerWidth: sixteenths(3, 24),
+  })
+  .map(layOutFingers);
 const options = fc.record({ lengths: fc.constantFrom('tape' as const, 'mm' as const, 'both' as const) });
 
 describe('the drawing of a corner', () => {
@@ -63,6 +72,15 @@ describe('the drawing of a corner', () => {
     expect(alt).toContain('gauge 3/4 in');
   });
 
+  it('says the figures of a finger joint', () => {
+    const layout = layOutFingers({ boardWidth: '5 in', stockThickness: '1/2 in', fingers: 10 });
+    const drawing = jointDrawing(layout);
+    expect(elementsOf(drawing.text, 'img')[0]?.getAttribute('alt')).toContain(
+      '10 fingers of 1/2 in on a board 5 in wide; gauge 1/2 in',
+    );
+    expect(drawingOf(drawing).labels.map(({ text }) => text)).toContain('5 in');
+  });
+
   it('draws slopes at their angle and every piece to one scale', () => {
     fc.assert(
       fc.property(layouts, (layout) => {
@@ -89,7 +107,7 @@ describe('the drawing of a corner', () => {
 
   it('never lets a label cover another or run off the edge, on a stick or on a wide carcase', () => {
     fc.assert(
-      fc.property(layouts, options, (layout, lengths) => {
+      fc.property(fc.oneof(layouts, fingers), options, (layout, lengths) => {
         const drawing = drawingOf(jointDrawing(layout, lengths));
         expect(overlaps(drawing.labels)).toEqual([]);
         expect(cutOff(drawing.labels, drawing)).toEqual([]);

@@ -1,5 +1,5 @@
-import type { DovetailLayout } from './dovetails.js';
-import type { FingerLayout } from './finger-joint.js';
+import { type CornerLayout, cornerPieces } from './corner.js';
+import type { JointPiece } from './dovetails.js';
 
 /** A point on the face of the board that carries the tails: from its end, and from its lower edge. Inches. */
 export type CornerPoint = readonly [fromEnd: number, fromEdge: number];
@@ -23,28 +23,17 @@ export interface CornerSolid {
  * @returns solids that fill the corner; a finger joint leaves its play
  * @example cornerSolids(layOutFingers({ boardWidth: '5 in', stockThickness: '1/2 in', fingers: 10 })).length // 10
  */
-export function cornerSolids(layout: DovetailLayout | FingerLayout): CornerSolid[] {
+export function cornerSolids(layout: CornerLayout): CornerSolid[] {
   const { gaugeSetting: gauge, proud } = layout;
-  if ('first' in layout) {
-    const fingers = (board: CornerSolid['board']) =>
-      layout[board]
-        .filter(({ kind }) => kind === 'finger')
-        .map(({ from, to }) => solid(board, gauge, proud, { from, to, baselineFrom: from, baselineTo: to }));
-    return [...fingers('first'), ...fingers('second')];
-  }
+  const { first, second } = cornerPieces(layout);
   return [
-    ...layout.tails.map((tail) => solid('first', gauge, proud, tail)),
-    ...layout.pins.map((pin) => solid('second', gauge, proud, pin)),
+    ...first.map((piece) => solid('first', gauge, proud, piece)),
+    ...second.map((piece) => solid('second', gauge, proud, piece)),
   ];
 }
 
 /** The first board's pieces reach their own end and lie behind its face; the second's the other way round. */
-function solid(
-  board: CornerSolid['board'],
-  gauge: number,
-  proud: number,
-  piece: { from: number; to: number; baselineFrom: number; baselineTo: number },
-): CornerSolid {
+function solid(board: CornerSolid['board'], gauge: number, proud: number, piece: JointPiece): CornerSolid {
   const start = board === 'first' ? 0 : proud;
   const way = start / gauge;
   const between = (end: number, baseline: number) => end + (baseline - end) * way;

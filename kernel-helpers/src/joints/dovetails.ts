@@ -83,7 +83,7 @@ export interface DovetailInput {
   lowered?: number | string;
 }
 
-const fields = z.object({
+const fields = z.strictObject({
   boardWidth: size({ least: 0.5, most: 60, why: 'width of the boards at the joint' }),
   stockThickness: size({ least: 0.125, most: 3, why: 'thickness of the stock' }),
   proud: size({ least: 0, most: 0.5, why: 'how far the joint stands past the face' }).default(0),

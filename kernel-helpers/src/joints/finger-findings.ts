@@ -8,7 +8,7 @@ export function fingerFindings(layout: Omit<FingerLayout, 'findings'>, read: Fin
   const times = fingerWidth / stockThickness;
   // Each socket is set off from the one before: a key that is off by 0.001 in is off by so much at the far edge.
   const sockets = Math.floor(count / 2);
-  const findings: Finding[] = [
+  return [
     {
       rule: 'fingers about as wide as the stock',
       verdict: judge(times >= 1 / 3 && times <= 2, 'watch'),
@@ -38,17 +38,4 @@ export function fingerFindings(layout: Omit<FingerLayout, 'findings'>, read: Fin
       change: 'try the jig on scrap as wide as the boards; move the key by the error over the count',
     },
   ];
-  if (read.lowered > 0) findings.push(loweredAtALine(layout, read.lowered));
-  return findings;
-}
-
-function loweredAtALine({ boardWidth, fingerWidth, count }: Omit<FingerLayout, 'findings'>, lowered: number): Finding {
-  const lines = Math.max(1, Math.min(count - 1, Math.round(lowered / fingerWidth)));
-  return {
-    rule: 'lowered front ends at a line between fingers',
-    verdict: judge(Math.abs(lowered - lines * fingerWidth) <= 1 / 64, 'watch'),
-    figures: `lowered by ${tape(lowered)}, fingers of ${tape(fingerWidth)}`,
-    reason: 'lowered through a finger, a sliver of it is left at the top edge, or a notch shows beside the lid',
-    change: `a lid of ${tape(lines * fingerWidth)}, or ${Math.max(2, Math.round((boardWidth * lines) / lowered))} fingers`,
-  };
 }

@@ -73,8 +73,21 @@ const fields = z.strictObject({
   fingerWidth: size({ least: 1 / 32, most: 6, why: 'width of a finger, about' }).optional(),
   cutter: size({ least: 1 / 64, most: 2, why: 'width of the blade or the cutter' }).default(1 / 8),
   play: size({ least: 0, most: 1 / 32, why: 'room for glue in each socket, in all' }).default(0.004),
-  lowered: size({ least: 0, most: 3, why: 'by how much the front is lowered afterwards' }).default(0),
 });
+
+/** What decides a finger joint. Lengths as text or inches. */
+export interface FingerInput {
+  boardWidth: number | string;
+  stockThickness: number | string;
+  proud?: number | string;
+  /** Fingers of both boards together; or give `fingerWidth`, and the count that comes nearest is taken. */
+  fingers?: number;
+  fingerWidth?: number | string;
+  /** Width of the blade or the cutter; 1/8 in unless told otherwise. */
+  cutter?: number | string;
+  /** Room for glue in each socket, in all; 0.004 in unless told otherwise (common practice, no source). */
+  play?: number | string;
+}
 
 /** What decides a finger joint, read. @internal */
 export type FingerRead = z.infer<typeof fields>;
@@ -86,25 +99,13 @@ export type FingerRead = z.infer<typeof fields>;
  *
  * At each line between two fingers a quarter of the play comes off either board, so that both are cut by one setting.
  *
- * @param joint.fingers  fingers of both boards together; or give `fingerWidth`, and the count that comes nearest is taken
- * @param joint.cutter  width of the blade or the cutter; 1/8 in unless told otherwise
- * @param joint.play  room for glue in each socket, in all; 0.004 in unless told otherwise (common practice, no source)
- * @param joint.lowered  thickness by which the front is lowered once it is cut: a sliding lid's
+ * @param joint  see {@link FingerInput}
  * @returns fingers and sockets on both boards, set-up, findings; in
  * @throws ShopError  one line: the field, the value given, the nearest that is possible, why
  * @see common practice, no source
  * @example layOutFingers({ boardWidth: '5 in', stockThickness: '1/2 in', fingerWidth: '1/2 in' }).count // 10
  */
-export function layOutFingers(joint: {
-  boardWidth: number | string;
-  stockThickness: number | string;
-  proud?: number | string;
-  fingers?: number;
-  fingerWidth?: number | string;
-  cutter?: number | string;
-  play?: number | string;
-  lowered?: number | string;
-}): FingerLayout {
+export function layOutFingers(joint: FingerInput): FingerLayout {
   const read = readParameters(fields, { ...joint });
   const { boardWidth, stockThickness, proud, cutter, play } = read;
   const count = fingerCount(read);

@@ -1,7 +1,7 @@
 import type { BoxDesign } from '../box/size-box.js';
 import type { Finding } from '../measure/finding.js';
 import { judge, tape } from '../measure/verdict.js';
-import type { DovetailLayout } from './dovetails.js';
+import { type CornerLayout, cornerPieces } from './corner.js';
 import type { GrooveRun } from './groove-runs.js';
 import { nearestHiddenHeight } from './hidden-heights.js';
 
@@ -9,15 +9,15 @@ import { nearestHiddenHeight } from './hidden-heights.js';
 const heightField = { bottom: 'foot', lid: 'insideDepth' } as const satisfies Record<string, keyof BoxDesign>;
 
 /**
- * What must be true of the grooves at the corners: none comes out where it shows, none lies across the line between a tail
- * and a pin, and a stopped groove leaves wood before the end.
+ * What must be true of the grooves at the corners: none comes out where it shows, none lies across the line between two
+ * pieces of the joint, and a stopped groove leaves wood before the end.
  *
  * @param grooves.runs  as from `grooveRuns`
  * @param grooves.layout  the corner's layout
  * @returns findings, each with the nearest height or stop that is possible, where there is one
  * @see common practice, no source
  */
-export function grooveFindings(grooves: { runs: GrooveRun[]; layout: DovetailLayout }): Finding[] {
+export function grooveFindings(grooves: { runs: GrooveRun[]; layout: CornerLayout }): Finding[] {
   const { runs, layout } = grooves;
   const kinds = [...new Set(runs.map(({ groove }) => groove))];
   return [
@@ -39,23 +39,25 @@ export function grooveFindings(grooves: { runs: GrooveRun[]; layout: DovetailLay
   ];
 }
 
-function straddling(run: GrooveRun, layout: DovetailLayout): Finding {
+function straddling(run: GrooveRun, layout: CornerLayout): Finding {
   const { groove, fromBottom, width, straddles } = run;
   const nearest = nearestHiddenHeight({ fromBottom, width, layout });
+  const { piece } = cornerPieces(layout);
+  const pieces = [...new Set([piece.first, piece.second])];
   const moved = nearest === undefined ? 0 : nearest - fromBottom;
   return {
-    rule: `${groove} groove behind one tail or one pin`,
+    rule: `${groove} groove behind one ${pieces.join(' or one ')}`,
     verdict: judge(!straddles, 'watch'),
     figures: `from ${tape(fromBottom)} to ${tape(fromBottom + width)} above the lower edge`,
-    reason: 'across the line between a tail and a pin neither board hides its end, and it must be stopped on both',
+    reason: 'across the line between two of them neither board hides its end, and it must be stopped on both',
     change:
       nearest === undefined
-        ? 'no tail or pin is as wide as the groove: wider pins or fewer tails'
-        : `lower edge of the groove at ${tape(nearest)}: ${heightField[groove]} ${moved < 0 ? 'less' : 'more'} by ${tape(Math.abs(moved))}, or other half pins`,
+        ? `no ${pieces.join(' or ')} is as wide as the groove: make them wider, or fewer`
+        : `lower edge of the groove at ${tape(nearest)}: ${heightField[groove]} ${moved < 0 ? 'less' : 'more'} by ${tape(Math.abs(moved))}, or other ${'tails' in layout ? 'half pins' : 'fingers'}`,
   };
 }
 
-function showing(kind: GrooveRun['groove'], runs: GrooveRun[], layout: DovetailLayout): Finding {
+function showing(kind: GrooveRun['groove'], runs: GrooveRun[], layout: CornerLayout): Finding {
   const shown = runs.filter(({ shows }) => shows);
   const [run = runs[0] as GrooveRun] = shown;
   return {
@@ -70,7 +72,7 @@ function showing(kind: GrooveRun['groove'], runs: GrooveRun[], layout: DovetailL
   };
 }
 
-function beforeTheEnd(kind: GrooveRun['groove'], runs: GrooveRun[], layout: DovetailLayout): Finding[] {
+function beforeTheEnd(kind: GrooveRun['groove'], runs: GrooveRun[], layout: CornerLayout): Finding[] {
   const stopped = runs.filter(({ ends }) => ends.includes('stopped'));
   if (stopped.length === 0) return [];
   const { depth, roundEnd = 0 } = stopped[0] as GrooveRun;

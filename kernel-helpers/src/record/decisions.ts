@@ -4,8 +4,8 @@ import type { LidFit } from '../box/lid-fit.js';
 import type { LidMeasured } from '../box/lid-measured.js';
 import type { MonthOfMoisture } from '../box/seasonal-fit.js';
 import type { SizedBox } from '../box/size-box.js';
-import type { DovetailLayout } from '../joints/dovetails.js';
-import type { GrooveRun, TailBoards } from '../joints/groove-runs.js';
+import type { CornerLayout, FirstBoards } from '../joints/corner.js';
+import type { GrooveRun } from '../joints/groove-runs.js';
 import type { Cost } from '../money/cost.js';
 import type { Hours } from '../money/hours.js';
 import type { Quote } from '../money/quote.js';
@@ -24,10 +24,10 @@ export interface AirDecision {
 /** The width the lid is planed to, and the year it was fitted for. */
 export type LidDecision = Omit<LidFit, 'findings'>;
 
-/** The corner joint, and which boards carry its tails. */
+/** The corner joint, and which boards carry its tails or the finger at the lower edge. */
 export interface JointDecision {
-  layout: DovetailLayout;
-  tailBoards: TailBoards;
+  layout: CornerLayout;
+  firstBoards: FirstBoards;
 }
 
 /** Where the grooves run, and the passes that make them; in. */
@@ -84,6 +84,8 @@ const groove = z.looseObject({
   width: inches,
   depth: inches,
 });
+const corner = { boardWidth: inches, stockThickness: inches, gaugeSetting: inches };
+const span = z.looseObject({ from: inches, to: inches });
 const month = z.looseObject({
   month: z.int().min(1).max(12),
   moisture: inches,
@@ -114,13 +116,11 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
   }),
   lid: z.looseObject({ fittedWidth: inches, opening: inches, window, byMonth: z.array(month).length(12) }),
   joint: z.looseObject({
-    layout: z.looseObject({
-      boardWidth: inches,
-      dividerSetting: inches,
-      gaugeSetting: inches,
-      tails: z.array(z.looseObject({ from: inches, to: inches })).min(1),
-    }),
-    tailBoards: z.enum(['front and back', 'sides']),
+    layout: z.union([
+      z.looseObject({ ...corner, dividerSetting: inches, tails: z.array(span).min(1), pins: z.array(span).min(2) }),
+      z.looseObject({ ...corner, count: z.int().min(2), first: z.array(span).min(2), second: z.array(span).min(2) }),
+    ]),
+    firstBoards: z.enum(['front and back', 'sides']),
   }),
   grooves: z.looseObject({
     runs: z.array(z.looseObject({ board: z.string(), groove: z.string(), from: inches, to: inches })),

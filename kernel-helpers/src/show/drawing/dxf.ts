@@ -1,6 +1,6 @@
 import { DxfWriter, LWPolylineFlags, point3d, Units } from '@tarikjabiri/dxf';
 import type { SizedBox } from '../../box/size-box.js';
-import type { DovetailLayout } from '../../joints/dovetails.js';
+import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import type { Point } from './lines.js';
 import { rectangle } from './view.js';
@@ -16,38 +16,39 @@ const letters = 0.25;
 const layers = { OUTLINE: 7, MARKS: 8, WASTE: 1, GROOVES: 5, NAMES: 7 };
 
 /**
- * A dovetail joint as a drawing exchange file (DXF, ASCII), full size, units inches: the face of the tail board with the
- * waste between its tails, and beside it the end of the pin board with its sockets.
+ * A corner joint as a drawing exchange file (DXF, ASCII), full size, units inches: the face of the first board with the
+ * waste between its tails or fingers, and beside it the end of the other board with its sockets.
  *
- * @param layout  as `layOutDovetails` returns it; inches
+ * @param layout  dovetails or fingers; inches
  * @returns the file's text; layers OUTLINE, MARKS (the baseline), WASTE, NAMES
  */
-export function jointDxf(layout: DovetailLayout): string {
-  const { boardWidth, gaugeSetting, stockThickness, proud, pins, tails } = layout;
+export function jointDxf(layout: CornerLayout): string {
+  const { boardWidth, gaugeSetting, stockThickness, proud } = layout;
+  const { first, second, board } = cornerPieces(layout);
   const height = gaugeSetting + stockThickness;
   const drawing = newDrawing();
   drawing.area('OUTLINE', rectangle([0, boardWidth], [0, height]));
   drawing.line('MARKS', [0, stockThickness], [boardWidth, stockThickness]);
-  for (const { from, to, baselineFrom, baselineTo } of pins)
+  for (const { from, to, baselineFrom, baselineTo } of second)
     drawing.area('WASTE', [
       [from, height],
       [to, height],
       [baselineTo, stockThickness],
       [baselineFrom, stockThickness],
     ]);
-  drawing.name('tail board, outside face', [0, height + letters]);
+  drawing.name(`${board.first}, outside face`, [0, height + letters]);
 
   const left = boardWidth + gap;
   const share = proud / gaugeSetting;
   drawing.area('OUTLINE', rectangle([left, left + boardWidth], [0, stockThickness]));
-  for (const { from, to, baselineFrom, baselineTo } of tails)
+  for (const { from, to, baselineFrom, baselineTo } of first)
     drawing.area('WASTE', [
       [left + from + (baselineFrom - from) * share, stockThickness],
       [left + to + (baselineTo - to) * share, stockThickness],
       [left + baselineTo, 0],
       [left + baselineFrom, 0],
     ]);
-  drawing.name('pin board, end', [left, stockThickness + letters]);
+  drawing.name(`${board.second}, end`, [left, stockThickness + letters]);
   return drawing.text();
 }
 

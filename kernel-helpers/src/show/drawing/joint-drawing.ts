@@ -1,3 +1,4 @@
+import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import type { DovetailLayout, JointPiece } from '../../joints/dovetails.js';
 import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
@@ -10,39 +11,53 @@ import { rectangle, type Shape, type View } from './view.js';
 const grey = '#d4d4d4';
 
 /**
- * A dovetailed corner as it is scribed: the end of the tail board, its outside face, and the end of the pin board as it is
- * traced from the tails; one under the other, to one scale.
+ * A corner as it is scribed: the end of the board that is cut first (the tail board), its outside face, and the end of the
+ * other as it is traced from it; one under the other, to one scale.
  *
- * @param layout  as `layOutDovetails` returns it; inches
+ * @param layout  dovetails or fingers; inches
  * @param options  how sizes are shown
  */
-export function jointDrawing(layout: DovetailLayout, options: DrawingOptions = {}): Shown {
+export function jointDrawing(layout: CornerLayout, options: DrawingOptions = {}): Shown {
   const show = lengthText(options);
-  const { svg, width } = drawRows([[tailEnd(layout, show)], [tailFace(layout, show)], [pinEnd(layout, show)]], {
+  const { svg, width } = drawRows([[firstEnd(layout, show)], [firstFace(layout, show)], [secondEnd(layout, show)]], {
     height: 900,
   });
-  const { tails, pins, sawAngle, slope, gaugeSetting, boardWidth, dividerSetting } = layout;
-  const [tail] = tails as [JointPiece];
-  const pin = pins.find(({ half }) => !half);
-  const sizes = [
-    `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${show(tail.to - tail.from)}`,
-    ...(pin ? [`pins of ${show(pin.to - pin.from)}`] : []),
-    `half pins of ${show(pins[0]?.to ?? 0)} below and ${show(boardWidth - (pins.at(-1)?.from ?? 0))} above`,
-    `on a board ${show(boardWidth)} wide`,
-  ].join(', ');
-  const settings = `gauge ${show(gaugeSetting)}, dividers ${show(dividerSetting)}, slope 1:${slope} (${sawAngle.toFixed(1)} degrees)`;
+  const settings = jointSettings(layout, show);
+  const { board } = cornerPieces(layout);
   return figure({
     svg,
     width,
-    alt: `A dovetailed corner from the end and from outside: ${sizes}; ${settings}.`,
-    caption: `The corner as it is scribed, to scale, lower edge at the left: ${settings}. Grey is waste; on the face of the tail board it is where the ends of the pins will show.`,
+    alt: `A corner from the end and from outside: ${jointSizes(layout, show)}; ${settings}.`,
+    caption: `The corner as it is scribed, to scale, lower edge at the left: ${settings}. Grey is waste; on the face of the ${board.first} it is where the ends of the other's pieces will show.`,
   });
 }
 
-function tailEnd(layout: DovetailLayout, show: (inches: number) => string): View {
-  const { boardWidth, stockThickness, tails, pins, dividerSetting } = layout;
+/** Counts and widths, in words. */
+function jointSizes(layout: CornerLayout, show: (inches: number) => string): string {
+  const onBoard = `on a board ${show(layout.boardWidth)} wide`;
+  if (!('tails' in layout)) return `${layout.count} fingers of ${show(layout.fingerWidth)} ${onBoard}`;
+  const { tails, pins, boardWidth } = layout;
   const [tail] = tails as [JointPiece];
   const pin = pins.find(({ half }) => !half);
+  return [
+    `${tails.length} ${tails.length === 1 ? 'tail' : 'tails'} of ${show(tail.to - tail.from)}`,
+    ...(pin ? [`pins of ${show(pin.to - pin.from)}`] : []),
+    `half pins of ${show(pins[0]?.to ?? 0)} below and ${show(boardWidth - (pins.at(-1)?.from ?? 0))} above`,
+    onBoard,
+  ].join(', ');
+}
+
+/** What gauge, dividers, bevel or jig stand at, in words. @internal */
+export function jointSettings(layout: CornerLayout, show: (inches: number) => string): string {
+  const gauge = `gauge ${show(layout.gaugeSetting)}`;
+  return 'tails' in layout
+    ? `${gauge}, dividers ${show(layout.dividerSetting)}, slope 1:${layout.slope} (${layout.sawAngle.toFixed(1)} degrees)`
+    : `${gauge}, ${layout.count} fingers of ${show(layout.fingerWidth)}`;
+}
+
+function firstEnd(layout: CornerLayout, show: (inches: number) => string): View {
+  const { boardWidth, stockThickness } = layout;
+  const { second, board } = cornerPieces(layout);
   const above = (from: number, to: number, text = ''): Dimension => ({
     side: 'above',
     from,
@@ -50,29 +65,42 @@ function tailEnd(layout: DovetailLayout, show: (inches: number) => string): View
     text: `${text}${show(to - from)}`,
   });
   return {
-    name: 'End of the tail board',
+    name: `End of the ${board.first}`,
     width: boardWidth,
     height: stockThickness,
     shapes: [
-      ...pins.map(({ from, to }) => area(rectangle([from, to], [0, stockThickness]))),
+      ...second.map(({ from, to }) => area(rectangle([from, to], [0, stockThickness]))),
       { points: rectangle([0, boardWidth], [0, stockThickness]), type: 'outline', fill: 'none' },
     ],
     dimensions: [
-      above(0, tail.from),
-      above(tail.from, tail.to),
-      ...(pin ? [above(pin.from, pin.to), above(tail.from, tail.from + dividerSetting, 'dividers ')] : []),
-      above(pins.at(-1)?.from ?? 0, boardWidth),
+      ...('tails' in layout ? dovetailPlaces(layout, above) : [above(0, layout.fingerWidth)]),
       above(0, boardWidth),
       { side: 'right', from: 0, to: stockThickness, text: show(stockThickness) },
     ],
   };
 }
 
-function tailFace(layout: DovetailLayout, show: (inches: number) => string): View {
-  const { boardWidth, gaugeSetting, stockThickness, proud, tails, pins, slope, sawAngle } = layout;
-  const height = gaugeSetting + stockThickness;
+/** Half pin, tail, pin, the dividers' step, and the upper half pin. */
+function dovetailPlaces(
+  { boardWidth, tails, pins, dividerSetting }: DovetailLayout,
+  above: (from: number, to: number, text?: string) => Dimension,
+): Dimension[] {
   const [tail] = tails as [JointPiece];
   const pin = pins.find(({ half }) => !half);
+  return [
+    above(0, tail.from),
+    above(tail.from, tail.to),
+    ...(pin ? [above(pin.from, pin.to), above(tail.from, tail.from + dividerSetting, 'dividers ')] : []),
+    above(pins.at(-1)?.from ?? 0, boardWidth),
+  ];
+}
+
+function firstFace(layout: CornerLayout, show: (inches: number) => string): View {
+  const { boardWidth, gaugeSetting, stockThickness, proud } = layout;
+  const { first, second, board } = cornerPieces(layout);
+  const height = gaugeSetting + stockThickness;
+  const [tail] = first as [JointPiece];
+  const pin = 'tails' in layout ? layout.pins.find(({ half }) => !half) : undefined;
   const below = ({ baselineFrom: from, baselineTo: to }: JointPiece): Dimension => ({
     side: 'below',
     from,
@@ -80,12 +108,12 @@ function tailFace(layout: DovetailLayout, show: (inches: number) => string): Vie
     text: show(to - from),
   });
   return {
-    name: 'Outside face of the tail board',
+    name: `Outside face of the ${board.first}`,
     width: boardWidth,
     height,
     broken: true,
     shapes: [
-      ...pins.map((piece) =>
+      ...second.map((piece) =>
         area([
           [piece.from, height],
           [piece.to, height],
@@ -113,29 +141,32 @@ function tailFace(layout: DovetailLayout, show: (inches: number) => string): Vie
     dimensions: [
       { side: 'right', from: stockThickness, to: height, text: `gauge ${show(gaugeSetting)}` },
       ...(proud > 0 ? [{ side: 'left' as const, from: height - proud, to: height, text: `proud ${show(proud)}` }] : []),
-      below(tail),
+      ...('tails' in layout ? [below(tail)] : []),
       ...(pin ? [below(pin)] : []),
     ],
     notes: [
-      `Slope 1:${slope}, ${sawAngle.toFixed(1)} degrees from the line of the board. Sizes below: at the baseline.`,
+      'tails' in layout
+        ? `Slope 1:${layout.slope}, ${layout.sawAngle.toFixed(1)} degrees from the line of the board. Sizes below: at the baseline.`
+        : 'Sockets are cut square to the end, down to the baseline.',
     ],
   };
 }
 
-/** The pin board's end: narrow where the tails' ends come out, wide at the inside face. */
-function pinEnd(layout: DovetailLayout, show: (inches: number) => string): View {
-  const { boardWidth, stockThickness, gaugeSetting, proud, tails } = layout;
+/** The other board's end: a socket of a pin board is narrow at the inside face, where the tail is; a finger's is straight. */
+function secondEnd(layout: CornerLayout, show: (inches: number) => string): View {
+  const { boardWidth, stockThickness, gaugeSetting, proud } = layout;
+  const { first, board } = cornerPieces(layout);
   const at = (piece: JointPiece, depth: number): [number, number] => {
     const part = depth / gaugeSetting;
     const between = (end: number, baseline: number) => end + (baseline - end) * part;
     return [between(piece.from, piece.baselineFrom), between(piece.to, piece.baselineTo)];
   };
   return {
-    name: 'End of the pin board',
+    name: `End of the ${board.second}`,
     width: boardWidth,
     height: stockThickness,
     shapes: [
-      ...tails.map((tail) => {
+      ...first.map((tail) => {
         const [outside, inside] = [at(tail, proud), at(tail, gaugeSetting)];
         return area([
           [outside[0], stockThickness],
@@ -147,7 +178,11 @@ function pinEnd(layout: DovetailLayout, show: (inches: number) => string): View 
       { points: rectangle([0, boardWidth], [0, stockThickness]), type: 'outline', fill: 'none' },
     ],
     dimensions: [{ side: 'right', from: 0, to: stockThickness, text: show(stockThickness) }],
-    notes: ['Outside face above. Trace it from the tails: these shapes are to check by.'],
+    notes: [
+      'tails' in layout
+        ? 'Outside face above. Trace it from the tails: these shapes are to check by.'
+        : 'Outside face above. Cut it by the same key, started from the edge with the socket.',
+    ],
   };
 }
 

@@ -1,5 +1,6 @@
-import type { DovetailLayout } from '../../joints/dovetails.js';
+import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import { element, ink } from '../svg.js';
+import { jointSettings } from './joint-drawing.js';
 import { type DrawingOptions, lengthText } from './lengths.js';
 import type { Point } from './lines.js';
 import { letters, millimetres, type Piece, templateDocument } from './template-page.js';
@@ -8,29 +9,30 @@ const grey = '#d4d4d4';
 const line = { stroke: ink, 'stroke-width': 0.2 };
 
 /**
- * A dovetail joint at full size on paper: a wrap for the tail board (outside face, end, inside face, to fold over the end)
- * and the end of the pin board.
+ * A corner joint at full size on paper: a wrap for the board that is cut first (outside face, end, inside face, to fold
+ * over the end) and the end of the other.
  *
- * @param layout  as `layOutDovetails` returns it; inches
+ * @param layout  dovetails or fingers; inches
  * @param options  how sizes are shown
  * @returns a whole HTML document to print on A4 or Letter; it loads nothing
  */
-export function jointTemplate(layout: DovetailLayout, options: DrawingOptions = {}): string {
+export function jointTemplate(layout: CornerLayout, options: DrawingOptions = {}): string {
   const show = lengthText(options);
   const hint =
-    `Board ${show(layout.boardWidth)} wide, gauge ${show(layout.gaugeSetting)}, dividers ${show(layout.dividerSetting)}, slope 1:${layout.slope}. ` +
+    `Board ${show(layout.boardWidth)} wide, ${jointSettings(layout, show)}. ` +
     'Grey is waste. The lower edge of the board is the upper end here. Fold the wrap on its dashed lines over the end.';
-  return templateDocument('Dovetail template', hint, [wrap(layout), pinBoardEnd(layout)]);
+  return templateDocument('Joint template', hint, [wrap(layout), secondBoardEnd(layout)]);
 }
 
-/** Paper for the tail board: faces as deep as the gauge, with the end between them. Too wide for a page, one face is left out. */
-function wrap(layout: DovetailLayout): Piece {
-  const { boardWidth, stockThickness, gaugeSetting, pins } = layout;
+/** Paper for the first board: faces as deep as the gauge, with the end between them. Too wide for a page, one face is left out. */
+function wrap(layout: CornerLayout): Piece {
+  const { boardWidth, stockThickness, gaugeSetting } = layout;
+  const { second: pieces, board } = cornerPieces(layout);
   const bothFaces = (2 * gaugeSetting + stockThickness) * millimetres <= 150;
   const first = gaugeSetting;
   const second = first + stockThickness;
   const width = second + (bothFaces ? gaugeSetting : 0);
-  const waste = pins.map(({ from, to, baselineFrom, baselineTo }) =>
+  const waste = pieces.map(({ from, to, baselineFrom, baselineTo }) =>
     polygon('pin', [
       [0, baselineFrom],
       [first, from],
@@ -48,17 +50,20 @@ function wrap(layout: DovetailLayout): Piece {
   );
   const folds = [first, second].map((x) => upright(x, boardWidth, { 'stroke-dasharray': '2 1' }));
   const outline = polygon('board', corners(width, boardWidth), 'none');
-  return piece(`Tail board: outside face, end${bothFaces ? ', inside face' : ''}`, width, boardWidth, [
-    ...waste,
-    outline,
-    ...folds,
-  ]);
+  return piece(
+    `${board.first[0]?.toUpperCase()}${board.first.slice(1)}: outside face, end${bothFaces ? ', inside face' : ''}`,
+    width,
+    boardWidth,
+    [...waste, outline, ...folds],
+  );
 }
 
-/** Paper for the pin board's end, outside face at the left. */
-function pinBoardEnd({ boardWidth, stockThickness, gaugeSetting, proud, tails }: DovetailLayout): Piece {
+/** Paper for the other board's end, outside face at the left. */
+function secondBoardEnd(layout: CornerLayout): Piece {
+  const { boardWidth, stockThickness, gaugeSetting, proud } = layout;
+  const { first, board } = cornerPieces(layout);
   const share = proud / gaugeSetting;
-  const sockets = tails.map(({ from, to, baselineFrom, baselineTo }) =>
+  const sockets = first.map(({ from, to, baselineFrom, baselineTo }) =>
     polygon('socket', [
       [0, from + (baselineFrom - from) * share],
       [stockThickness, baselineFrom],
@@ -66,7 +71,7 @@ function pinBoardEnd({ boardWidth, stockThickness, gaugeSetting, proud, tails }:
       [0, to + (baselineTo - to) * share],
     ]),
   );
-  return piece('End of the pin board', stockThickness, boardWidth, [
+  return piece(`End of the ${board.second}`, stockThickness, boardWidth, [
     ...sockets,
     polygon('board', corners(stockThickness, boardWidth), 'none'),
   ]);

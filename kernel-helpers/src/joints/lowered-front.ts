@@ -1,0 +1,43 @@
+import type { Finding, Verdict } from '../measure/finding.js';
+import { rounding, tape } from '../measure/verdict.js';
+import { type CornerLayout, cornerPieces, type FirstBoards } from './corner.js';
+import { hiddenHeights } from './hidden-heights.js';
+
+/**
+ * What must be true of a front that is lowered for a sliding lid once its joint is cut: the wood beside the lid belongs to
+ * the sides, or a hole is left there.
+ *
+ * @param front.layout  the corner's layout
+ * @param front.firstBoards  which boards carry the tails, or the finger at the lower edge
+ * @param front.lowered  the lid's thickness, in
+ * @see common practice, no source
+ */
+export function loweredFrontFinding(front: {
+  layout: CornerLayout;
+  firstBoards: FirstBoards;
+  lowered: number;
+}): Finding {
+  const { layout, firstBoards, lowered } = front;
+  const sides = firstBoards === 'sides' ? 'first' : 'second';
+  const top = hiddenHeights(layout).reduce((a, b) => (b.to > a.to ? b : a));
+  const piece = cornerPieces(layout).piece[top.of];
+  const covered = top.to - top.from;
+  const ofTheFront: Verdict = top.of === sides ? 'ok' : 'stop';
+  const fingers = 'count' in layout;
+  return {
+    rule: 'wood of the sides beside the lid',
+    verdict: ofTheFront === 'stop' || lowered <= covered + rounding ? ofTheFront : fingers ? 'watch' : 'stop',
+    figures: `the ${piece} at the upper edge is of the ${top.of === sides ? 'sides' : 'front'}, ${tape(covered)} high; the lid ${tape(lowered)}`,
+    reason:
+      'the front is lowered by the lid: where its own piece stood at the upper edge, an open socket is left in the side; a lid thicker than the piece of the side cuts into the next one down',
+    change: fingers
+      ? `${otherBoards(firstBoards, layout.count)}, fingers at least as wide as the lid is thick`
+      : `tails on the front and back, topHalfPin at least ${tape(lowered)}`,
+  };
+}
+
+/** Boards that must have the finger at the lower edge for the sides to have the one at the upper. */
+function otherBoards(firstBoards: FirstBoards, count: number): string {
+  const needed: FirstBoards = count % 2 === 0 ? 'front and back' : 'sides';
+  return needed === firstBoards ? `${needed} first as now` : `firstBoards: ${needed}, or one finger more`;
+}

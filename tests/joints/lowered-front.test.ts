@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
+import { layOutFingers } from '../../kernel-helpers/src/joints/finger-joint.js';
+import { loweredFrontFinding } from '../../kernel-helpers/src/joints/lowered-front.js';
+
+const boards = { boardWidth: '5 in', stockThickness: '1/2 in' };
+const dovetails = layOutDovetails({
+  ...boards,
+  tails: 3,
+  pinWidth: '1/4 in',
+  halfPin: '3/8 in',
+  topHalfPin: '1/2 in',
+  slope: 8,
+});
+const fingers = (count: number) => layOutFingers({ ...boards, fingers: count, cutter: '1/8 in' });
+
+describe('a front lowered for a sliding lid', () => {
+  it('keeps its corner whole where the sides have the half pin or the finger at the upper edge', () => {
+    const kept = (
+      layout: Parameters<typeof loweredFrontFinding>[0]['layout'],
+      firstBoards: 'front and back' | 'sides',
+    ) => loweredFrontFinding({ layout, firstBoards, lowered: 0.5 }).verdict;
+    expect(kept(dovetails, 'front and back')).toBe('ok');
+    expect(kept(dovetails, 'sides')).toBe('stop');
+    // Ten fingers: the first boards have the lower edge, the second boards the upper.
+    expect(kept(fingers(10), 'front and back')).toBe('ok');
+    expect(kept(fingers(10), 'sides')).toBe('stop');
+    // Nine: the first boards have both edges.
+    expect(kept(fingers(9), 'sides')).toBe('ok');
+    expect(kept(fingers(9), 'front and back')).toBe('stop');
+  });
+
+  it('is cut into the next piece down by a lid that is thicker', () => {
+    const thick = { firstBoards: 'front and back', lowered: 0.75 } as const;
+    expect(loweredFrontFinding({ layout: dovetails, ...thick }).verdict).toBe('stop');
+    expect(loweredFrontFinding({ layout: fingers(10), ...thick }).verdict).toBe('watch');
+  });
+
+  it('says how to turn the boards about', () => {
+    const { change } = loweredFrontFinding({ layout: fingers(9), firstBoards: 'front and back', lowered: 0.5 });
+    expect(change).toContain('firstBoards: sides, or one finger more');
+  });
+});
