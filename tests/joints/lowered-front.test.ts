@@ -36,8 +36,13 @@ describe('a front lowered for a sliding lid', () => {
     expect(loweredFrontFinding({ layout: fingers(10), ...thick }).verdict).toBe('watch');
   });
 
-  it('says how to turn the boards about', () => {
-    const { change } = loweredFrontFinding({ layout: fingers(9), firstBoards: 'front and back', lowered: 0.5 });
-    expect(change).toContain('firstBoards: sides, or one finger more');
+  it('names the most fingers that keep it, and those do', () => {
+    for (const firstBoards of ['front and back', 'sides'] as const)
+      for (const lowered of [0.25, 0.5, 0.75, 1]) {
+        const { change } = loweredFrontFinding({ layout: fingers(24), firstBoards, lowered });
+        const count = Number(change.match(/^fingers: (\d+)/)?.[1]);
+        expect(loweredFrontFinding({ layout: fingers(count), firstBoards, lowered }).verdict).toBe('ok');
+        expect(loweredFrontFinding({ layout: fingers(count + 2), firstBoards, lowered }).verdict).toBe('watch');
+      }
   });
 });

@@ -31,13 +31,16 @@ export function loweredFrontFinding(front: {
     reason:
       'the front is lowered by the lid: where its own piece stood at the upper edge, an open socket is left in the side; a lid thicker than the piece of the side cuts into the next one down',
     change: fingers
-      ? `${otherBoards(firstBoards, layout.count)}, fingers at least as wide as the lid is thick`
+      ? fingersThatKeepIt(firstBoards, Math.floor(layout.boardWidth / lowered))
       : `tails on the front and back, topHalfPin at least ${tape(lowered)}`,
   };
 }
 
-/** Boards that must have the finger at the lower edge for the sides to have the one at the upper. */
-function otherBoards(firstBoards: FirstBoards, count: number): string {
-  const needed: FirstBoards = count % 2 === 0 ? 'front and back' : 'sides';
-  return needed === firstBoards ? `${needed} first as now` : `firstBoards: ${needed}, or one finger more`;
+/** The most fingers, each as wide as the lid is thick, with which the sides have the one at the upper edge. */
+function fingersThatKeepIt(firstBoards: FirstBoards, most: number): string {
+  const odd = firstBoards === 'sides' ? 1 : 0;
+  const count = most % 2 === odd ? most : most - 1;
+  return count < 2
+    ? 'a thinner lid: it is as thick as half the side is high'
+    : `fingers: ${count}, or fewer by an even number; or turn firstBoards about`;
 }

@@ -4,7 +4,7 @@ import { type FingerLayout, fingerFormula } from '../joints/finger-joint.js';
 import { formatLength } from '../measure/length.js';
 import { dividerWalk } from './drawing/divider-walk.js';
 import { type DrawingOptions, lengthText } from './drawing/lengths.js';
-import { markdown } from './markdown.js';
+import { markdown } from './escape.js';
 import type { Shown } from './shown.js';
 import { table } from './table.js';
 import { working } from './working.js';
@@ -19,11 +19,11 @@ const caliper = (inches: number) => formatLength(inches, { system: 'caliper' });
  * @param layout  dovetails or fingers
  * @param options  how sizes are shown
  */
-export function settingOut(layout: CornerLayout, options: DrawingOptions = {}): Shown[] {
+export function settingOut(layout: CornerLayout, options: DrawingOptions = {}): (Shown | string)[] {
   return 'tails' in layout ? dovetails(layout, options) : fingers(layout, options);
 }
 
-function dovetails(layout: DovetailLayout, options: DrawingOptions): Shown[] {
+function dovetails(layout: DovetailLayout, options: DrawingOptions): (Shown | string)[] {
   const { boardWidth, tails, pins, walk, slope, sawAngle, gaugeSetting } = layout;
   const show = lengthText(options);
   const pin = pins.find(({ half }) => !half);
@@ -51,10 +51,11 @@ function dovetails(layout: DovetailLayout, options: DrawingOptions): Shown[] {
   ];
 }
 
-function fingers(layout: FingerLayout, options: DrawingOptions): Shown[] {
+function fingers(layout: FingerLayout, options: DrawingOptions): (Shown | string)[] {
   const { boardWidth, count, fingerWidth, play, setUp, note } = layout;
   const { cutterHeight, keyDistance, firstBoardFence, secondBoardFence, passes, offsets } = setUp;
   const show = lengthText(options);
+  const place = (inches?: number) => (inches === undefined ? '' : show(inches));
   const longest = Math.max(firstBoardFence.length, secondBoardFence.length);
   return [
     markdown`**The fingers.** All are alike: the width of the boards shared among them, ${note}.`,
@@ -62,12 +63,7 @@ function fingers(layout: FingerLayout, options: DrawingOptions): Shown[] {
     markdown`**The jig.** Raise the cutter to **${show(cutterHeight)}**: thickness plus proud. The key is as wide as a socket, ${caliper(fingerWidth + play / 2)}, and stands ${caliper(keyDistance)} from the cut${passes === 1 ? '' : `; each socket takes ${passes} passes, moved by ${offsets.slice(1).map(caliper).join(', ')} from the first`}. Set the first board's lower edge against the key; the second board starts with the socket at its edge, one finger nearer.`,
     table({
       columns: ['Socket', right('First board, from the lower edge'), right('Second board')],
-      rows: Array.from({ length: longest }, (_, i) =>
-        [firstBoardFence, secondBoardFence].reduce<(string | number)[]>(
-          (row, places) => [...row, places[i] === undefined ? '' : show(places[i] as number)],
-          [i + 1],
-        ),
-      ),
+      rows: Array.from({ length: longest }, (_, i) => [i + 1, place(firstBoardFence[i]), place(secondBoardFence[i])]),
       caption: 'Where each socket begins, for checking with a rule',
     }),
   ];
