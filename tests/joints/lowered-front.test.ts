@@ -40,7 +40,7 @@ describe('a front lowered for a sliding lid', () => {
     for (const firstBoards of ['front and back', 'sides'] as const)
       for (const lowered of [0.25, 0.5, 0.75, 1]) {
         const { change } = loweredFrontFinding({ layout: fingers(24), firstBoards, lowered });
-        const count = Number(change.match(/^fingers: (\d+)/)?.[1]);
+        const count = Number(change?.match(/^fingers: (\d+)/)?.[1]);
         expect(loweredFrontFinding({ layout: fingers(count), firstBoards, lowered }).verdict).toBe('ok');
         expect(loweredFrontFinding({ layout: fingers(count + 2), firstBoards, lowered }).verdict).toBe('watch');
       }
