@@ -106,15 +106,11 @@ function addWall(
     if (here <= reach) wall.push(point);
     if (here <= reach === there <= reach) return;
     const part = (reach - here) / (there - here);
-    const meets: LidPoint = [
-      point[0] + part * (following[0] - point[0]),
-      point[1] + part * (following[1] - point[1]),
-    ];
+    const meets: LidPoint = [point[0] + part * (following[0] - point[0]), point[1] + part * (following[1] - point[1])];
     wall.push(meets);
     foot.push(meets);
   });
   if (wall.length > 2) surface.facets.push({ points: wall, looks });
   surface.floorArea += Math.abs(contourArea(points)) - (wall.length > 2 ? Math.abs(contourArea(wall)) : 0);
-  for (let i = 0; i + 1 < foot.length; i += 2)
-    surface.floorEdge.push([foot[i] as LidPoint, foot[i + 1] as LidPoint]);
+  for (let i = 0; i + 1 < foot.length; i += 2) surface.floorEdge.push([foot[i] as LidPoint, foot[i + 1] as LidPoint]);
 }

@@ -51,7 +51,10 @@ export function inscribedCircles(outline: Outline, spacing: number): InscribedCi
 /** The largest of them. */
 export function largestCircle({ circles }: InscribedCircles): InscribedCircle {
   const none = { x: 0, y: 0, radius: 0 };
-  return circles.reduce<InscribedCircle>((most, circle) => (circle && circle.radius > most.radius ? circle : most), none);
+  return circles.reduce<InscribedCircle>(
+    (most, circle) => (circle && circle.radius > most.radius ? circle : most),
+    none,
+  );
 }
 
 function circumcentre(places: Float64Array, [a, b, c]: readonly [number, number, number]): LidPoint {

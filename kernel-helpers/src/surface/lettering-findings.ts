@@ -40,7 +40,8 @@ export function letteringFindings(
       rule: 'depth of one pass',
       verdict: judge(passDepth <= bitDiameter / 2 + rounding, 'stop'),
       figures: `${tape(passDepth)} in one pass with a bit of ${tape(bitDiameter)}`,
-      reason: 'a V-bit cuts with its whole side: more than half its diameter at once pulls at the work and tears the edge',
+      reason:
+        'a V-bit cuts with its whole side: more than half its diameter at once pulls at the work and tears the edge',
       change: `passDepth at most ${tape(bitDiameter / 2)}`,
     },
     {
@@ -56,7 +57,8 @@ export function letteringFindings(
       rule: 'flat bottom',
       verdict: 'ok',
       figures: `${floorArea.toFixed(2)} sq in lie flat at ${tape(depthLimit)}`,
-      reason: 'the limit ends the V; the floor is cleared in passes side by side and shows their ridges unless a flat cutter cleans it',
+      reason:
+        'the limit ends the V; the floor is cleared in passes side by side and shows their ridges unless a flat cutter cleans it',
     });
   return findings;
 }

@@ -94,7 +94,9 @@ export interface Lettering {
   findings: Finding[];
 }
 
-const offset = size({ least: 0, most: 36, why: 'from the middle of the text to the middle of the ornament' }).default(0);
+const offset = size({ least: 0, most: 36, why: 'from the middle of the text to the middle of the ornament' }).default(
+  0,
+);
 
 const fields = z.strictObject({
   text: z
@@ -122,7 +124,11 @@ const fields = z.strictObject({
     .default([]),
   bitAngle: amount({ least: 20, most: 150, unit: 'degrees', why: "angle of the V-bit's point" }).default(90),
   bitDiameter: size({ least: 1 / 16, most: 3, why: 'largest diameter of the V-bit' }).default(0.5),
-  depthLimit: size({ least: 1 / 64, most: 1, why: 'deepest the bit may go; a wider stroke gets a flat bottom' }).optional(),
+  depthLimit: size({
+    least: 1 / 64,
+    most: 1,
+    why: 'deepest the bit may go; a wider stroke gets a flat bottom',
+  }).optional(),
   passDepth: size({ least: 1 / 64, most: 1, why: 'depth of one pass' }).default(1 / 8),
   feed: size({ least: 1, most: 400, why: 'length of cut a minute' }).default(40),
   liftSeconds: amount({ least: 0, most: 60, unit: 's', why: 'to lift the bit and set it down elsewhere' }).default(3),
@@ -202,7 +208,8 @@ function ornamentFigures(ornaments: Read['ornaments'], text: readonly Contour[][
     const paths = ornamentPaths(path);
     const drawn = extentOf(paths.flatMap((each) => placed(each, 1, [0, 0], 1e-3)));
     const scale = height / (drawn.back - drawn.front);
-    if (!Number.isFinite(scale)) throw new ShopError('ornament: it has no height; possible: a path that encloses an area');
+    if (!Number.isFinite(scale))
+      throw new ShopError('ornament: it has no height; possible: a path that encloses an area');
     const place: LidPoint = [
       middle[0] + right - left - (scale * (drawn.left + drawn.right)) / 2,
       middle[1] + up - down - (scale * (drawn.front + drawn.back)) / 2,
@@ -235,7 +242,8 @@ function refuseTooLarge({ left, right, front, back }: Extent, { width, length }:
   const share = Math.min(wide / (right - left), long / (back - front));
   if (share >= 1 - 1e-9) return;
   const largest = Math.floor(read.height * share * 64) / 64;
-  const fits = largest >= 1 / 8 ? `a height of at most ${tape(largest)}` : 'a shorter text, or another place on the lid';
+  const fits =
+    largest >= 1 / 8 ? `a height of at most ${tape(largest)}` : 'a shorter text, or another place on the lid';
   throw new ShopError(
     `height: ${tape(read.height)} given; possible: ${fits} (the text takes ${tape(right - left)} side to side by ${tape(back - front)} front to back, and at its place there is room for ${tape(Math.max(0, wide))} by ${tape(Math.max(0, long))} with a margin of ${tape(read.margin)})`,
   );

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import type { z } from 'zod';
 import type { SizedBox } from '../box/size-box.js';
 import { oneOf } from '../measure/parameters.js';
 

@@ -26,7 +26,8 @@ export function ornamentPaths(path: string): CurvedPath[] {
     if (letter === 'C') steps?.push({ to: [e, -f], bend: [a, -b], secondBend: [c, -d] });
   });
   const closed = paths.filter(({ steps }) => steps.length > 1 || steps.some(({ bend }) => bend));
-  if (closed.length === 0) throw new ShopError(`ornament: "${shortened(path)}" encloses nothing; possible: ${possible}`);
+  if (closed.length === 0)
+    throw new ShopError(`ornament: "${shortened(path)}" encloses nothing; possible: ${possible}`);
   return closed;
 }
 

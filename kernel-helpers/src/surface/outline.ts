@@ -40,8 +40,7 @@ export function straightened({ start, steps }: CurvedPath, tolerance: number): L
 
 /** How far a curve lies from its chord, at most; from the size of its second derivative. */
 function strayed(from: LidPoint, to: LidPoint, bend: LidPoint, second?: LidPoint): number {
-  const offset = (a: LidPoint, b: LidPoint, c: LidPoint) =>
-    Math.hypot(a[0] - 2 * b[0] + c[0], a[1] - 2 * b[1] + c[1]);
+  const offset = (a: LidPoint, b: LidPoint, c: LidPoint) => Math.hypot(a[0] - 2 * b[0] + c[0], a[1] - 2 * b[1] + c[1]);
   if (!second) return offset(from, bend, to) / 4;
   return 0.75 * Math.max(offset(from, bend, second), offset(bend, second, to));
 }

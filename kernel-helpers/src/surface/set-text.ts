@@ -45,9 +45,7 @@ export function setText(text: {
       return (glyph?.paths ?? []).map((path) => placed(path, scale, place, tolerance));
     });
     const { left, right } = extentOf(set.flat(2));
-    return set.map((figure) =>
-      figure.map((contour) => contour.map(([x, y]): LidPoint => [x - (left + right) / 2, y])),
-    );
+    return set.map((figure) => figure.map((contour) => contour.map(([x, y]): LidPoint => [x - (left + right) / 2, y])));
   });
   const drawn = figures.filter((figure) => figure.length > 0);
   return { figures: drawn, letters: drawn.length };
