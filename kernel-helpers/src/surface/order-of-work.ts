@@ -39,7 +39,9 @@ export function orderOfWork(work: {
     const final = i === finishing.coats - 1;
     return after(
       `${finishing.finish.name}, coat ${i + 1}${finishing.finish.wipeOffMinutes ? `; wipe off after ${finishing.finish.wipeOffMinutes} minutes` : ''}`,
-      final ? 'closed or packed before it has cured, it smells and sticks' : 'the next coat needs this one dry',
+      final
+        ? 'closed or packed before it has cured, it smells and sticks'
+        : `the next coat needs this one dry${i === 0 ? '; both faces of the lid alike, or it cups' : ''}`,
       final ? 24 * finishing.cureDays : finishing.recoatHours,
     );
   });
@@ -63,7 +65,7 @@ export function orderOfWork(work: {
       'glue does not hold on finish',
     ),
     {
-      step: `Glue up with ${type}; square, and wipe off what squeezes out`,
+      step: `Glue up (${type.toLowerCase()}); square, and wipe off what squeezes out`,
       why: 'glue left on a face shows as a light spot under the finish',
       waitHours: Math.max(clampMinutes / 60, cureHours),
       when: 'assembly',

@@ -14,6 +14,7 @@ export interface SurfaceArea {
   area: number;
   /** When it is sanded: inside faces cannot be reached afterwards. */
   sanded: 'before assembly' | 'after assembly';
+  /** Sanded least, and finished only where the inside is. The lid's underside is not: a lid finished on one face cups. */
   inside: boolean;
 }
 
@@ -47,7 +48,7 @@ export function surfaceAreas({ parts, design }: SizedBox): SurfaceArea[] {
       sanded: 'before assembly',
       inside: false,
     },
-    { face: 'lid, underside', area: lid.length * lid.width, sanded: 'before assembly', inside: true },
+    { face: 'lid, underside', area: lid.length * lid.width, sanded: 'before assembly', inside: false },
     { face: 'bottom, inside', area: floor, sanded: 'before assembly', inside: true },
     { face: 'bottom, underside', area: floor, sanded: 'before assembly', inside: false },
   ];
