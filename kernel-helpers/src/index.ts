@@ -83,8 +83,17 @@ export { checkCommission } from './record/check.js';
 export type { Commission, Decided } from './record/commission.js';
 export type { Decision } from './record/decision.js';
 export type { DecisionRow } from './record/decision-row.js';
-export type { AirDecision, Decisions, LidDecision, QuoteDecision, StockDecision } from './record/decisions.js';
+export type {
+  AirDecision,
+  Decisions,
+  LidDecision,
+  QuoteDecision,
+  StockDecision,
+  SurfaceDecision,
+} from './record/decisions.js';
 export type { Entry, Head, Versions } from './record/entry.js';
+export type { FaceName } from './record/letter-face.js';
+export { letterFace } from './record/letter-face.js';
 export { openCommission } from './record/open-commission.js';
 export type { Stale } from './record/stale.js';
 export { cautions } from './show/cautions.js';
@@ -96,6 +105,10 @@ export { grooveDrawing } from './show/drawing/groove-drawing.js';
 export { jointDrawing } from './show/drawing/joint-drawing.js';
 export { jointTemplate } from './show/drawing/joint-template.js';
 export type { DrawingOptions } from './show/drawing/lengths.js';
+export { letteringDxf, letteringSvg } from './show/drawing/lettering-files.js';
+export { letteringPreview } from './show/drawing/lettering-preview.js';
+export { lidDrawing } from './show/drawing/lid-drawing.js';
+export { lidSection } from './show/drawing/lid-section.js';
 export { storyStick } from './show/drawing/story-stick.js';
 export { markdown } from './show/escape.js';
 export type { FigureText } from './show/figure.js';
@@ -122,6 +135,34 @@ export type { MillingLoss, MillingStep } from './stock/milling-loss.js';
 export { millingLoss } from './stock/milling-loss.js';
 export type { MillingAllowances, RoughPart } from './stock/rough-parts.js';
 export { roughParts } from './stock/rough-parts.js';
+export { cuttingTimeFormula } from './surface/cutting-time.js';
+export type { Face } from './surface/face.js';
+export type { Finish } from './surface/finishes.js';
+export { allFinishes, finish } from './surface/finishes.js';
+export type { Finishing } from './surface/finishing.js';
+export { finishAmountFormula, planFinishing } from './surface/finishing.js';
+export type { Glue } from './surface/glues.js';
+export { allGlues, glue } from './surface/glues.js';
+export type { Gluing } from './surface/gluing.js';
+export { assemblyFormula, glueAmountFormula, planGluing } from './surface/gluing.js';
+export type { GritStep } from './surface/grit-order.js';
+export { gritOrder } from './surface/grit-order.js';
+export type { Grit } from './surface/grits.js';
+export { allGrits, grit } from './surface/grits.js';
+export type { Handle, HandleInput, HandleKind } from './surface/handle.js';
+export { layOutHandle } from './surface/handle.js';
+export { chordFormula, wallFormula } from './surface/handle-formulas.js';
+export type { Lettering, LetteringInput, TypedOrnament } from './surface/lettering.js';
+export { layOutLettering } from './surface/lettering.js';
+export type { SurfaceStep } from './surface/order-of-work.js';
+export { orderOfWork } from './surface/order-of-work.js';
+export type { SandingInput, SandingPlan } from './surface/sanding.js';
+export { planSanding, proudAfterFormula, sandedFormula } from './surface/sanding.js';
+export type { RouterSetUp } from './surface/set-up.js';
+export { setUpFindings } from './surface/set-up.js';
+export type { SurfaceArea } from './surface/surface-areas.js';
+export { surfaceAreas } from './surface/surface-areas.js';
+export { vDepthFormula, vWidthFormula } from './surface/v-groove.js';
 export type { Climate, Heating, MonthOfAir } from './wood/air.js';
 export { climate, yearOfAir } from './wood/air.js';
 export type { Air } from './wood/air-fields.js';

@@ -1,6 +1,9 @@
 import { createHash } from 'node:crypto';
 import cautions from '../../../data/cautions.json';
 import climates from '../../../data/climates.json';
+import finishes from '../../../data/finishes.json';
+import glues from '../../../data/glues.json';
+import grits from '../../../data/grits.json';
 import lumber from '../../../data/lumber.json';
 import excluding from '../../../data/moisture-excluding.json';
 import service from '../../../data/moisture-in-service.json';
@@ -10,6 +13,9 @@ import species from '../../../data/species.json';
 const files = {
   cautions,
   climates,
+  finishes,
+  glues,
+  grits,
   lumber,
   'moisture-excluding': excluding,
   'moisture-in-service': service,

@@ -11,6 +11,7 @@ import type { Hours } from '../money/hours.js';
 import type { Quote } from '../money/quote.js';
 import type { Board } from '../stock/boards.js';
 import type { MillingLoss } from '../stock/milling-loss.js';
+import type { HandleKind } from '../surface/handle.js';
 import type { MonthOfAir } from '../wood/air.js';
 
 /** The air the piece will live in, and the moisture its lid reaches there under its finish. */
@@ -41,6 +42,40 @@ export interface StockDecision extends Omit<MillingLoss, 'findings'> {
   boards: Board[];
 }
 
+/** Lettering, handle, sanding, glue and finish: what is counted of them, and what has to wait. Lengths in inches. */
+export interface SurfaceDecision {
+  text: string;
+  /** Letters and figures to cut, and the minutes that their cut takes. */
+  letters: number;
+  letteringMinutes: number;
+  deepest: number;
+  remaining: number;
+  handle: HandleKind | 'none';
+  /** Thickness the lid is milled to first. */
+  lidStock: number;
+  /** Sanded off each outside face; how proud the joint stands afterwards. */
+  removed: number;
+  proudAfter: number;
+  sandingMinutes: number;
+  /** Square feet, and how much of it is sanded before assembly. */
+  area: number;
+  areaBeforeAssembly: number;
+  /** Id of the glue, minutes to assemble and in clamps, hours to full strength, ml. */
+  glue: { id: string; assemblyMinutes: number; clampMinutes: number; cureHours: number; millilitres: number };
+  /** Id of the finish, coats, square feet, hours between coats, days to cure, ml. */
+  finish: {
+    id: string;
+    coats: number;
+    squareFeet: number;
+    recoatHours: number;
+    cureDays: number;
+    millilitres: number;
+    oilyRags: boolean;
+  };
+  /** What has to wait, in working order. */
+  waits: { after: string; hours: number }[];
+}
+
 /** What the piece takes, costs and is offered for. */
 export interface QuoteDecision {
   hours: Hours & { low: number; high: number };
@@ -62,6 +97,7 @@ export interface Decisions {
   joint: JointDecision;
   grooves: GrooveDecision;
   stock: StockDecision;
+  surface: SurfaceDecision;
   quote: QuoteDecision;
   measured: { measurements: LidMeasured[] };
 }
@@ -130,6 +166,37 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     boards: z.array(z.looseObject({ mark: z.string(), price: inches })),
     bought: inches,
     yield: inches,
+  }),
+  surface: z.looseObject({
+    text: z.string(),
+    letters: z.int().min(0),
+    letteringMinutes: inches,
+    deepest: inches,
+    remaining: number,
+    handle: z.enum(['scoop', 'raised pull', 'thumb notch', 'none']),
+    lidStock: inches,
+    removed: inches,
+    proudAfter: number,
+    sandingMinutes: inches,
+    area: inches,
+    areaBeforeAssembly: inches,
+    glue: z.looseObject({
+      id: z.string(),
+      assemblyMinutes: inches,
+      clampMinutes: inches,
+      cureHours: inches,
+      millilitres: inches,
+    }),
+    finish: z.looseObject({
+      id: z.string(),
+      coats: z.int().min(1),
+      squareFeet: inches,
+      recoatHours: inches,
+      cureDays: inches,
+      millilitres: inches,
+      oilyRags: z.boolean(),
+    }),
+    waits: z.array(z.looseObject({ after: z.string(), hours: inches })),
   }),
   quote: z.looseObject({
     hours: z.looseObject({ mean: inches, low: inches, high: inches }),

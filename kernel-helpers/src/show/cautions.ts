@@ -35,8 +35,8 @@ let known: ReadonlyMap<string, Cautions> | undefined;
 /**
  * The usual cautions for the operations that a sheet sends someone to.
  *
- * @param operations  ids of data/cautions.json: `table-saw`, `jointer`, `planer`, `router-table`,
- *   `dovetail-saw-and-chisel`, `hand-plane`, `sanding`, `glue`, `oil-finish`, `dust`
+ * @param operations  ids of data/cautions.json: `table-saw`, `jointer`, `planer`, `router-table`, `hand-router`,
+ *   `dovetail-saw-and-chisel`, `sanding`, `glue`, `oil-finish`, `dust` and so on; a wrong id names the nearest
  * @throws ShopError  for an id that is not in the list; names the nearest
  */
 export function cautions(...operations: string[]): Shown {

@@ -14,6 +14,8 @@ const letters = 0.25;
 
 /** Layers and their colours by number: 7 black or white, 8 grey, 1 red, 5 blue. */
 const layers = { OUTLINE: 7, MARKS: 8, WASTE: 1, GROOVES: 5, NAMES: 7 };
+/** Layers that only lettering has: cut lines, the way of the bit's point, the edge of a flat bottom. */
+export const letteringLayers = { LETTERS: 7, CENTRE: 1, FLOOR: 5 };
 
 /**
  * A corner joint as a drawing exchange file (DXF, ASCII), full size, units inches: the face of the first board with the
@@ -74,11 +76,13 @@ export function partsDxf(box: BoxParts, runs: readonly GrooveRun[] = []): string
   return drawing.text();
 }
 
-function newDrawing() {
+/** An empty drawing, units inches, with the layers that it needs. @internal */
+export function newDrawing(more: Partial<typeof letteringLayers> = {}) {
   const file = new DxfWriter();
   file.setUnits(Units.Inches);
-  for (const [layerName, colour] of Object.entries(layers)) file.addLayer(layerName, colour, 'CONTINUOUS');
-  type Layer = keyof typeof layers;
+  for (const [layerName, colour] of Object.entries({ ...layers, ...more }))
+    file.addLayer(layerName, colour, 'CONTINUOUS');
+  type Layer = keyof typeof layers | keyof typeof letteringLayers;
   return {
     area(layerName: Layer, points: readonly Point[]) {
       const corners = points.map(([x, y]) => ({ point: { x, y } }));
@@ -86,6 +90,10 @@ function newDrawing() {
     },
     line(layerName: Layer, from: Point, to: Point) {
       file.addLine(point3d(from[0], from[1]), point3d(to[0], to[1]), { layerName });
+    },
+    way(layerName: Layer, points: readonly (readonly [number, number, number])[]) {
+      const vertices = points.map(([x, y, z]) => ({ point: point3d(x, y, z) }));
+      file.addPolyline3D(vertices, { layerName });
     },
     name(text: string, [x, y]: Point) {
       file.addText(point3d(x, y), letters, text, { layerName: 'NAMES' });

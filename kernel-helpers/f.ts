@@ -1,0 +1,27 @@
+import { writeFileSync } from 'node:fs';
+import DxfParser from 'dxf-parser';
+import { letterFace } from './src/record/letter-face.js';
+import { layOutLettering } from './src/surface/lettering.js';
+import { layOutHandle } from './src/surface/handle.js';
+import { letteringPreview } from './src/show/drawing/lettering-preview.js';
+import { lidDrawing } from './src/show/drawing/lid-drawing.js';
+import { lidSection } from './src/show/drawing/lid-section.js';
+import { letteringDxf, letteringSvg } from './src/show/drawing/lettering-files.js';
+import { sizeBox } from './src/box/size-box.js';
+const box = sizeBox({ insideLength: '9 1/2 in', insideWidth: '6 1/4 in', insideDepth: '4 in', species: 'walnut-black' });
+const L=layOutLettering({box,face:letterFace('roman'),text:'TEA 2027',height:'3/4 in'});
+const page=(n:string,items:any[])=>writeFileSync(`/tmp/h/${n}.html`,'<meta charset=utf-8><body>'+items.map(i=>i.text).join(''));
+const o={lengths:'both'} as const;
+const S=layOutHandle({box,kind:'scoop',bitRadius:'1/2 in',depth:'1/4 in',width:'2 in',lettering:L});
+console.log(S.findings.map(f=>[f.verdict,f.rule,f.figures].join(' | ')).join('\n'), S.wallAngle, S.extent);
+page('p1',[lidDrawing({lettering:L,handle:S},o),lidSection({lettering:L,handle:S},o)]);
+const L2=layOutLettering({box,face:letterFace('plain'),text:'TEA 27',height:'3/4 in',depthLimit:'1/32 in'});
+const N=layOutHandle({box,kind:'thumb notch',lettering:L});
+console.log(N.findings.map(f=>[f.verdict,f.rule,f.figures].join(' | ')).join('\n'));
+page('p2',[lidDrawing({lettering:L2,handle:N},o),lidSection({lettering:L2,handle:N},o)]);
+const P=layOutHandle({box,kind:'raised pull',bitRadius:'1/4 in',lettering:L});
+console.log(P.findings.map(f=>[f.verdict,f.rule,f.figures].join(' | ')).join('\n'));
+page('p3',[lidDrawing({lettering:L,handle:P},o),lidSection({lettering:L,handle:P},o)]);
+const dxf=letteringDxf(L2); const parsed=new (DxfParser as any)().parseSync(dxf); const by:any={}; for(const e of parsed.entities) by[e.layer+' '+e.type]=(by[e.layer+' '+e.type]??0)+1; console.log(dxf.length,by, parsed.header?.$INSUNITS, parsed.entities.find((e:any)=>e.layer==='CENTRE')?.vertices?.slice(0,3));
+writeFileSync('/tmp/h/full.svg',letteringSvg(L));
+for (const bad of [{kind:'knob'},{depth:'3 in'},{width:'8 in'},{depth:'1/2 in'}]) try { const h=layOutHandle({box,kind:'scoop',...bad} as any); console.log(h.findings.filter(f=>f.verdict==='stop')) } catch(e:any) { console.log(e.name, e.message) }

@@ -1,0 +1,64 @@
+import type { Lettering } from '../../surface/lettering.js';
+import type { LidPoint } from '../../surface/outline.js';
+import { element } from '../svg.js';
+import { letteringLayers, newDrawing } from './dxf.js';
+import { rectangle } from './view.js';
+
+/**
+ * Lettering as a drawing exchange file (DXF, ASCII), full size, units inches, origin at the front left corner of the lid's field: the
+ * outlines, the way of the bit's point with its depth as z (below zero), and the edge of a flat bottom.
+ *
+ * @param lettering  as `layOutLettering` returns it
+ * @returns the file's text; layers OUTLINE (the field), LETTERS, CENTRE, FLOOR
+ */
+export function letteringDxf({ outlines, lines, floorEdge, field, bitAngle, deepest }: Lettering): string {
+  const drawing = newDrawing(letteringLayers);
+  const slope = Math.tan((bitAngle * Math.PI) / 360);
+  drawing.area('OUTLINE', rectangle([0, field.width], [0, field.length]));
+  for (const contour of outlines.flat()) drawing.area('LETTERS', contour);
+  for (const line of lines)
+    drawing.way(
+      'CENTRE',
+      line.map(({ x, y, radius }) => [x, y, -Math.min(radius / slope, deepest.depth)]),
+    );
+  for (const [from, to] of floorEdge) drawing.line('FLOOR', from, to);
+  return drawing.text();
+}
+
+/**
+ * The same as a drawing to print or to open elsewhere (SVG), full size: outlines thin and black, the way of the bit's point grey.
+ *
+ * @param lettering  as `layOutLettering` returns it
+ * @returns the file's text; one unit is one inch, seen from above with the front end at the bottom
+ */
+export function letteringSvg({ outlines, lines, field }: Lettering): string {
+  const { width, length } = field;
+  const points = (line: readonly LidPoint[]) => line.map(([x, y]) => `${place(x)},${place(length - y)}`).join(' ');
+  const thin = { fill: 'none', 'stroke-width': 0.005 };
+  const content = [
+    element('rect', { x: 0, y: 0, width, height: length, ...thin, stroke: '#999' }),
+    element(
+      'g',
+      { id: 'letters', ...thin, stroke: '#000' },
+      outlines
+        .flat()
+        .map((each) => element('polygon', { points: points(each) }))
+        .join(''),
+    ),
+    element(
+      'g',
+      { id: 'centre', ...thin, stroke: '#777' },
+      lines.map((each) => element('polyline', { points: points(each.map(({ x, y }) => [x, y])) })).join(''),
+    ),
+  ];
+  const size = {
+    width: `${place(width)}in`,
+    height: `${place(length)}in`,
+    viewBox: `0 0 ${place(width)} ${place(length)}`,
+  };
+  return `${element('svg', { xmlns: 'http://www.w3.org/2000/svg', ...size }, content.join(''))}\n`;
+}
+
+function place(inches: number): number {
+  return Math.round(inches * 1e4) / 1e4;
+}
