@@ -5,7 +5,7 @@ import { airTemperatureC, humidity } from './air-fields.js';
 import { readingChecks } from './hygrometer-checks.js';
 import { readHeader } from './hygrometer-header.js';
 import { type NumberedReading, readRow } from './hygrometer-row.js';
-import { tableRows } from './hygrometer-table.js';
+import { tableRows } from '../measure/csv-table.js';
 
 /** One reading of the maker's own hygrometer. */
 export interface HygrometerReading {
