@@ -2,8 +2,7 @@ import type { BoardLayout, NumberedCut, NumberedPart } from '../../stock/board-l
 import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
 import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../svg.js';
-import { overLines } from './dimension.js';
-import { type Box, placesInRows, placesInside, Taken } from './free-place.js';
+import { type Box, inLedRows, placesInside, Taken } from './free-place.js';
 import { hatching } from './hatching.js';
 import { type DrawingOptions, lengthText } from './lengths.js';
 import { strokes } from './lines.js';
@@ -11,7 +10,8 @@ import { pageWidth } from './sheet.js';
 import { broken } from './view.js';
 
 const margin = 30;
-const mostScale = 24;
+const mostScale = 40;
+const mostHeight = 200;
 /** A number in its ring. */
 const ring = { width: 22, height: 20 };
 const lineHeight = fontSize + 4;
@@ -27,11 +27,9 @@ const waste = '#d9d9d9';
  */
 export function cutPlanDrawing(layouts: readonly BoardLayout[], options: DrawingOptions = {}): Shown {
   const show = lengthText(options);
-  const longest = Math.max(1, ...layouts.map(({ board }) => board.length));
-  const scale = Math.min(mostScale, (pageWidth - 2 * margin) / longest);
   let top = 8;
   const drawn = layouts.map((layout) => {
-    const picture = boardPicture(layout, scale, show);
+    const picture = boardPicture(layout, show);
     const moved = element('g', { transform: `translate(${margin},${top + picture.above})` }, picture.content);
     top += picture.above + picture.below + 18;
     return moved;
@@ -41,13 +39,14 @@ export function cutPlanDrawing(layouts: readonly BoardLayout[], options: Drawing
     width: pageWidth,
     alt: layouts.map((layout) => inWords(layout, show)).join(' ') || 'No board is used.',
     caption:
-      'Boards to scale, marked end at the left. White: parts, by their bold numbers. Rings: cuts in the order they are made. Dashed: offcuts that go back to the stock. Grey: waste. Hatched: knots, checks, sapwood.',
+      'Each board to its own scale, marked end at the left. White: parts, by their bold numbers. Rings: cuts in the order they are made. Dashed: offcuts that go back to the stock. Grey: waste. Hatched: knots, checks, sapwood.',
   });
 }
 
-/** One board, its lower left corner at 0, 0 when moved there; how far it reaches above its upper edge and below its foot. */
-function boardPicture(layout: BoardLayout, scale: number, show: (inches: number) => string) {
+/** One board with its upper left corner at 0, 0; how far it reaches above that and below. */
+function boardPicture(layout: BoardLayout, show: (inches: number) => string) {
   const { board, parts, cuts, offcuts } = layout;
+  const scale = Math.min(mostScale, (pageWidth - 2 * margin) / board.length, mostHeight / board.width);
   const [width, height] = [board.length * scale, board.width * scale];
   const area = (each: { fromEnd: number; fromEdge: number; length: number; width: number }): Box => ({
     x: (each.fromEnd + each.length / 2) * scale,
@@ -55,14 +54,33 @@ function boardPicture(layout: BoardLayout, scale: number, show: (inches: number)
     width: each.length * scale,
     height: each.width * scale,
   });
-  const rows = { from: -ring.height / 2 - 2, left: -margin + 2, right: pageWidth - margin - 2 };
   const taken = new Taken();
-
-  const rings = cuts.map((cut) => cutRing(cut, { width, height, scale }, taken, rows));
-  const names = parts.map((part) => partName(part, area(part), show, taken, rows));
+  const marks = [
+    ...cuts.map((cut) => cutMark(cut, { width, height, scale }, taken)),
+    ...parts.map((part) => partMark(part, area(part), show, taken)),
+  ];
   const kept = offcuts.map((offcut) =>
     offcutName(area(offcut), `keep ${show(offcut.length)} x ${show(offcut.width)}`, taken),
   );
+  // What found no room stands over the board or under it, whichever is nearer.
+  const reach = (side: 1 | -1) =>
+    Math.max(0, ...taken.boxes.map((box) => (side < 0 ? -box.y : box.y - height) + box.height / 2)) +
+    ring.height / 2 +
+    6;
+  for (const side of [-1, 1] as const) {
+    const led = marks.filter(
+      (mark) => mark.place === undefined && (side < 0 ? mark.anchor.y < height / 2 : mark.anchor.y >= height / 2),
+    );
+    if (led.length === 0) continue;
+    const first = side < 0 ? -reach(side) : height + reach(side);
+    const rows = { first, step: side * (ring.height + 2), left: 2 - margin, right: pageWidth - margin - 2 };
+    const places = inLedRows(led, { ...rows, height: ring.height });
+    for (const [i, mark] of led.entries()) {
+      mark.place = places[i] as Box;
+      mark.led = true;
+    }
+    taken.boxes.push(...places);
+  }
 
   const spots = [
     ...(board.defects ?? []),
@@ -79,8 +97,8 @@ function boardPicture(layout: BoardLayout, scale: number, show: (inches: number)
     `Board ${shortened(board.mark)}: ${show(board.length)} x ${show(board.width)} x ${show(board.thickness)}`,
     pageWidth - 2 * margin,
   );
-  const highest = Math.min(-4, ...taken.boxes.map(({ y, height: high }) => y - high / 2));
-  const lowest = Math.max(height, ...taken.boxes.map(({ y, height: high }) => y + high / 2));
+  const highest = Math.min(-4, ...taken.boxes.map((box) => box.y - box.height / 2));
+  const lowest = Math.max(height, ...taken.boxes.map((box) => box.y + box.height / 2));
   const titles = title.map((text, i) =>
     label(text, 0, highest - 4 - (title.length - i - 0.5) * lineHeight, { 'font-weight': 'bold' }),
   );
@@ -90,23 +108,29 @@ function boardPicture(layout: BoardLayout, scale: number, show: (inches: number)
     ...parts.map((part) => rect(area(part), { fill: '#fff', stroke: ink, 'stroke-width': 1 })),
     ...spots.map((spot) => hatching(area(spot))),
     rect({ x: width / 2, y: height / 2, width, height }, { fill: 'none', ...strokes.outline }),
-    ...[...rings, ...names].map(({ lines }) => lines),
-    ...[...rings, ...names].map(({ texts }) => texts),
+    ...marks.map(({ sawn = '' }) => sawn),
+    ...marks.map(({ place, anchor, led }) =>
+      led && place ? line(place.x, place.y, anchor.x, anchor.y, strokes.thin) : '',
+    ),
+    ...marks.map((mark) => mark.draw(mark.place as Box)),
     ...kept,
     ...titles,
   ];
   return { content: content.join(''), above: -highest + 6 + title.length * lineHeight, below: lowest };
 }
 
-type Rows = { from: number; left: number; right: number };
+/** The number of a cut or a part: what it belongs to, and where it stands once there is room for it. */
+interface Mark {
+  anchor: { x: number; y: number };
+  width: number;
+  place: Box | undefined;
+  led?: boolean;
+  sawn?: string;
+  draw(place: Box): string;
+}
 
-/** A cut's line and its number in a ring: at the edge where the cut starts there, else on the line, else over the board. */
-function cutRing(
-  cut: NumberedCut,
-  board: { width: number; height: number; scale: number },
-  taken: Taken,
-  rows: Rows,
-): { lines: string; texts: string } {
+/** A cut's line and its number in a ring: at the edge where the cut starts there, else on the line. */
+function cutMark(cut: NumberedCut, board: { width: number; height: number; scale: number }, taken: Taken): Mark {
   const [at, from, to] = [cut.at, cut.from, cut.to].map((each) => each * board.scale) as [number, number, number];
   const across = cut.kind === 'crosscut';
   const on = (share: number) =>
@@ -115,63 +139,53 @@ function cutRing(
       : { ...ring, x: from + (to - from) * share, y: board.height - at };
   const half = (across ? ring.height : ring.width) / 2 + 2;
   const end = half / Math.max(1, to - from);
-  const choices = [
+  const place = taken.take([
     ...(across && to >= board.height - 1 ? [{ ...ring, x: at, y: -half }] : []),
     ...(!across && from <= 1 ? [{ ...ring, x: -half, y: board.height - at }] : []),
     ...[end, 1 - end, 0.5, 0.25, 0.75].filter((share) => share >= end && share <= 1 - end).map(on),
-  ];
-  const inside = taken.take(choices);
-  const place = inside ?? (taken.take(placesInRows(on(1), ring, rows)) as Box);
-  const leader = inside ? '' : line(place.x, place.y, on(0.5).x, on(0.5).y, strokes.thin);
-  const sawn = across
-    ? line(at, board.height - from, at, board.height - to, strokes.outline)
-    : line(from, board.height - at, to, board.height - at, strokes.outline);
-  const shape = element('ellipse', {
-    cx: place.x,
-    cy: place.y,
-    rx: ring.width / 2 - 1,
-    ry: ring.height / 2 - 1,
-    fill: '#fff',
-    stroke: ink,
-  });
-  const number = label(String(cut.number), place.x, place.y, { 'text-anchor': 'middle' });
-  return { lines: sawn + leader, texts: shape + number };
+  ]);
+  return {
+    anchor: on(0.5),
+    width: ring.width,
+    place,
+    sawn: across
+      ? line(at, board.height - from, at, board.height - to, strokes.outline)
+      : line(from, board.height - at, to, board.height - at, strokes.outline),
+    draw({ x, y }) {
+      const shape = { cx: x, cy: y, rx: ring.width / 2 - 1, ry: ring.height / 2 - 1, fill: '#fff', stroke: ink };
+      return element('ellipse', shape) + label(String(cut.number), x, y, { 'text-anchor': 'middle' });
+    },
+  };
 }
 
-/** A part's number with name and size where they fit, else the number alone, else the number over the board with a leader. */
-function partName(
-  part: NumberedPart,
-  area: Box,
-  show: (inches: number) => string,
-  taken: Taken,
-  rows: Rows,
-): { lines: string; texts: string } {
+/** A part's number, with its name and size where they fit. */
+function partMark(part: NumberedPart, area: Box, show: (inches: number) => string, taken: Taken): Mark {
   const number = String(part.number);
-  const name = `${number} ${part.name}`;
-  const size = `${show(part.length)} x ${show(part.width)}`;
-  for (const texts of [[name, size], [name], [number]]) {
+  const anchor = { x: area.x, y: area.y };
+  const width = textWidth(number) * 1.08 + 8;
+  const full = [`${number} ${part.name}`, `${show(part.length)} x ${show(part.width)}`];
+  for (const texts of [full, full.slice(0, 1), [number]]) {
     const wide = Math.max(...texts.map((text) => textWidth(text) * 1.08)) + 6;
     const place = taken.take(placesInside(area, { width: wide, height: texts.length * lineHeight + 2 }));
     if (!place) continue;
-    const first = place.y - ((texts.length - 1) * lineHeight) / 2;
-    return {
-      lines: '',
-      texts: texts
+    const first = -((texts.length - 1) * lineHeight) / 2;
+    const weight = (i: number) => (i === 0 ? 'bold' : undefined);
+    const draw = ({ x, y }: Box) =>
+      texts
         .map((text, i) =>
-          label(text, place.x, first + i * lineHeight, {
-            'text-anchor': 'middle',
-            'font-weight': i === 0 ? 'bold' : undefined,
-          }),
+          label(text, x, y + first + i * lineHeight, { 'text-anchor': 'middle', 'font-weight': weight(i) }),
         )
-        .join(''),
-    };
+        .join('');
+    return { anchor, width, place, draw };
   }
-  const wide = textWidth(number) * 1.08 + 6;
-  const place = taken.take(placesInRows(area, { width: wide, height: ring.height }, rows)) as Box;
-  return {
-    lines: line(place.x, place.y + 6, area.x, area.y, strokes.thin),
-    texts: overLines(number, place.x, place.y).replace('<text ', '<text font-weight="bold" '),
+  const onPaper = {
+    'text-anchor': 'middle',
+    'font-weight': 'bold',
+    'paint-order': 'stroke',
+    stroke: '#fff',
+    'stroke-width': 3,
   };
+  return { anchor, width, place: undefined, draw: ({ x, y }) => label(number, x, y, { ...onPaper, fill: ink }) };
 }
 
 function offcutName(area: Box, text: string, taken: Taken): string {

@@ -1,3 +1,5 @@
+import { spreadApart } from '../label-places.js';
+
 /** A rectangle of a picture, pixels: its middle and its size. */
 export interface Box {
   x: number;
@@ -38,20 +40,46 @@ export function* placesInside(area: Box, label: { width: number; height: number 
     for (const right of steps) yield { ...label, x: area.x + right * spareX, y: area.y + up * spareY };
 }
 
-/** Places in rows over a height, each row from above the anchor outwards, between two limits. */
-export function* placesInRows(
-  anchor: { x: number },
-  label: { width: number; height: number },
-  rows: { from: number; left: number; right: number },
-): Generator<Box> {
-  const least = rows.left + label.width / 2;
-  const most = rows.right - label.width / 2;
-  for (let row = 0; ; row++) {
-    const y = rows.from - row * (label.height + 4);
-    for (let step = 0; step * 8 <= most - least; step++)
-      for (const sign of step === 0 ? [0] : [-1, 1]) {
-        const x = Math.min(most, Math.max(least, anchor.x)) + sign * step * 8;
-        if (x >= least && x <= most) yield { ...label, x, y };
-      }
+/** A label that found no room by its place: it stands in a row over or under the picture, and a line leads to its place. */
+export interface Led {
+  anchor: { x: number; y: number };
+  width: number;
+}
+
+/**
+ * Where led labels stand: in the order of their places from left to right, so that no two lines cross, spread over as many rows
+ * as they need.
+ *
+ * @param labels  in any order
+ * @param rows.first  height of the middle of the first row
+ * @param rows.step  from one row to the next: negative upwards
+ * @param rows.left, rows.right  how far a row reaches
+ * @returns one for each label, in the order given
+ */
+export function inLedRows(
+  labels: readonly Led[],
+  rows: { first: number; step: number; left: number; right: number; height: number },
+): Box[] {
+  const gap = Math.max(...labels.map(({ width }) => width)) + 2;
+  const room = Math.max(1, Math.floor((rows.right - rows.left) / gap));
+  const count = Math.ceil(labels.length / room);
+  const order = labels.map((_, i) => i).sort((a, b) => (labels[a] as Led).anchor.x - (labels[b] as Led).anchor.x);
+  const boxes: Box[] = [];
+  for (let row = 0; row < count; row++) {
+    const here = order.filter((_, place) => place % count === row);
+    const xs = spreadApart(
+      here.map((i) => (labels[i] as Led).anchor.x),
+      gap,
+      rows.left + gap / 2,
+      rows.right - gap / 2,
+    );
+    for (const [k, i] of here.entries())
+      boxes[i] = {
+        x: xs[k] as number,
+        y: rows.first + row * rows.step,
+        width: (labels[i] as Led).width,
+        height: rows.height,
+      };
   }
+  return boxes;
 }
