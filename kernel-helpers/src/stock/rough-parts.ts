@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import data from '../../../data/lumber.json';
 import type { PiecePart } from '../box/piece.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { quarterThicknesses } from './lumber-data.js';
 
 /** What is left on a part for milling. Lengths as text or inches. */
 export interface MillingAllowances {
@@ -48,12 +48,6 @@ export function readAllowances(typed: MillingAllowances = {}): {
   return readParameters(allowanceFields, typed);
 }
 
-// Yards sell hardwood from 4/4 up; thinner stock is resawn or planed away.
-const roughThicknesses = z
-  .object({ thicknesses: z.array(z.object({ rough: z.number().positive(), quarters: z.string().nullable() })) })
-  .parse(data)
-  .thicknesses.flatMap(({ rough, quarters }) => (quarters ? [{ rough, quarters }] : []));
-
 /**
  * Solid-wood parts as they are first cut from rough boards: longer, wider and thicker than finished.
  *
@@ -69,10 +63,10 @@ export function roughParts(cut: { parts: readonly PiecePart[]; allowances?: Mill
     .filter(({ material }) => material === 'wood')
     .map((part) => {
       const needed = part.thickness + allowance.thickness;
-      const sold = roughThicknesses.find(({ rough }) => rough >= needed);
+      const sold = quarterThicknesses.find(({ rough }) => rough >= needed);
       if (!sold)
         throw new ShopError(
-          `${part.name}: ${needed} in rough is needed; boards are sold up to ${roughThicknesses.at(-1)?.rough} in (glue it up from thinner ones)`,
+          `${part.name}: ${needed} in rough is needed; boards are sold up to ${quarterThicknesses.at(-1)?.rough} in (glue it up from thinner ones)`,
         );
       const width = part.widthBefore ?? part.width;
       return {
