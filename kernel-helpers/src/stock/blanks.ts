@@ -48,10 +48,14 @@ export function blanksOf(cut: {
     const name = `blank ${blanks.filter(({ because: why }) => why !== 'part').length + 1}`;
     const width = Math.max(...members.map((part) => part.width));
     const thickness = (members[0] as RoughPart).finished.thickness;
-    const length = members.reduce((sum, part) => sum + part.length, kerf * (members.length - 1));
-    blanks.push({ name, parts: members.map((part) => part.name), length, width, thickness, because });
-    for (const part of members)
-      parts.push({ name: part.name, count: 1, length: part.length, width, thickness, sequence: name });
+    const lengths = members.map((part) => part.length);
+    const inAll = () => lengths.reduce((sum, each) => sum + each, kerf * (members.length - 1));
+    // Too short even in a row: the last one is left long until it is planed.
+    const missing = because === 'short' ? Math.max(0, leastLength - inAll()) : 0;
+    lengths.push((lengths.pop() as number) + missing);
+    blanks.push({ name, parts: members.map((part) => part.name), length: inAll(), width, thickness, because });
+    for (const [index, part] of members.entries())
+      parts.push({ name: part.name, count: 1, length: lengths[index] as number, width, thickness, sequence: name });
   };
 
   for (const sequence of sequences)
