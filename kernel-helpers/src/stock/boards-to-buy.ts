@@ -2,7 +2,7 @@ import { randomLcg } from 'd3-random';
 import { z } from 'zod';
 import { judge, tape } from '../box/verdict.js';
 import type { Finding } from '../measure/finding.js';
-import { amount, known, readParameters, size } from '../measure/parameters.js';
+import { amount, oneOf, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { boardFeet } from './board-feet.js';
 import { lumberGrade } from './lumber-data.js';
@@ -20,7 +20,7 @@ export interface BoardsToBuy {
 }
 
 const fields = z.object({
-  grade: known(lumberGrade, 'grade of hardwood lumber'),
+  grade: oneOf(['fas', 'selects', 'no-1-common', 'no-2a-common', 'no-3a-common'], 'grade of hardwood lumber'),
   thickness: size({ least: 0.25, most: 6, why: 'rough thickness' }).default(1),
   widest: size({ least: 3, most: 40, why: "widest board of the yard's run" }).default(10),
   longest: size({ least: 48, most: 240, why: "longest board of the yard's run" }).default(144),
