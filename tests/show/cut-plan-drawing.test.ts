@@ -81,7 +81,7 @@ describe('the papers of a cut plan', () => {
       ...layout,
       parts: layout.parts.map((part) => ({ ...part, name: '<script>alert(1)</script>' })),
     }));
-    const text = partLabels(hostile, []);
+    const text = partLabels(hostile, { rough: [], toCut: { partOf: {} } });
     expect(elementsOf(text, 'li')).toHaveLength(2);
     expect(elementsOf(text, 'script')).toHaveLength(0);
   });

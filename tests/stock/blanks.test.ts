@@ -35,7 +35,7 @@ describe('pieces that are planed whole', () => {
   });
 
   it('keep the figure in its order round the corners, in one strip as wide as the widest', () => {
-    const { parts, blanks } = blanksOf({
+    const { parts, blanks, partOf } = blanksOf({
       rough: [part('side', 11.75, 2), part('front', 8.5), part('back', 8.5, 1, 5.5), part('lid', 11, 1, 7, 0.5)],
       leastLength: 8,
       kerf: 0.125,
@@ -43,11 +43,12 @@ describe('pieces that are planed whole', () => {
     });
     const figure = parts.filter(({ sequence }) => sequence === 'blank 1');
     expect(figure.map(({ name, width }) => [name, width])).toEqual([
-      ['side', 5.5],
+      ['side 1', 5.5],
       ['front', 5.5],
-      ['side', 5.5],
+      ['side 2', 5.5],
       ['back', 5.5],
     ]);
+    expect(partOf['side 2']).toBe('side');
     expect(blanks[0]).toMatchObject({ because: 'figure', length: 11.75 * 2 + 8.5 * 2 + 3 * 0.125 });
   });
 
@@ -72,11 +73,12 @@ describe('pieces that are planed whole', () => {
         const rough = list.map(({ length, count, width, thickness }, i) =>
           part(`p${i}`, length, count, width, thickness),
         );
-        const { parts, blanks } = blanksOf({ rough, leastLength: 12, kerf: 0.125 });
+        const { parts, blanks, partOf } = blanksOf({ rough, leastLength: 12, kerf: 0.125 });
+        expect(new Set(parts.map(({ name }) => name)).size, 'each has a name of its own').toBe(parts.length);
         for (const { name, count } of rough) {
-          const cut = parts.filter((each) => each.name === name).reduce((sum, each) => sum + each.count, 0);
+          const cut = parts.filter((each) => partOf[each.name] === name).reduce((sum, each) => sum + each.count, 0);
           expect(cut).toBe(count);
-          expect(blanks.flatMap((blank) => blank.parts).filter((each) => each === name)).toHaveLength(count);
+          expect(blanks.flatMap((blank) => blank.parts).filter((each) => partOf[each] === name)).toHaveLength(count);
         }
         for (const { length } of blanks) expect(length).toBeGreaterThanOrEqual(12 - 1e-9);
       }),

@@ -42,12 +42,12 @@ describe('a board as the cut plan takes it', () => {
   });
 
   it('never has a defect outside it', () => {
-    const sixteenth = (most: number) => fc.integer({ min: 0, max: most * 16 }).map((n) => n / 16);
+    const sixteenth = (most: number, least = 0) => fc.integer({ min: least, max: most * 16 }).map((n) => n / 16);
     const spot = fc.record({
       fromEnd: sixteenth(90),
       fromEdge: sixteenth(6),
-      length: sixteenth(96),
-      width: sixteenth(8),
+      length: sixteenth(96, 1),
+      width: sixteenth(8, 1),
     });
     fc.assert(
       fc.property(fc.array(spot, { maxLength: 5 }), sixteenth(2), (spots, sapwood) => {

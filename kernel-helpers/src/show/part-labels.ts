@@ -1,3 +1,4 @@
+import type { PartsToCut } from '../stock/blanks.js';
 import type { BoardLayout } from '../stock/board-layouts.js';
 import type { RoughPart } from '../stock/rough-parts.js';
 import { type DrawingOptions, lengthText } from './drawing/lengths.js';
@@ -8,19 +9,19 @@ import { fontFamily, ink } from './svg.js';
  * Labels for the parts of a cut plan, to print, cut apart and lay on the pieces; or to chalk from.
  *
  * @param layouts  as `boardLayouts` returns them; inches
- * @param rough  as `roughParts` returns them: for the finished sizes; inches
+ * @param milling  as `millingLoss` returns it: for the finished sizes; inches
  * @param options  how sizes are shown
  * @returns a whole HTML document to print on A4 or Letter; it loads nothing
  */
 export function partLabels(
   layouts: readonly BoardLayout[],
-  rough: readonly RoughPart[],
+  milling: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'partOf'> },
   options: DrawingOptions = {},
 ): string {
   const show = lengthText(options);
   const parts = layouts.flatMap(({ board, parts }) => parts.map((part) => ({ ...part, mark: board.mark })));
   const labels = parts.map(({ number, name, mark, length, width }) => {
-    const finished = rough.find((part) => part.name === name)?.finished;
+    const finished = milling.rough.find((part) => part.name === milling.toCut.partOf[name])?.finished;
     const size = finished
       ? `${show(finished.length)} x ${show(finished.width)} x ${show(finished.thickness)}`
       : `${show(length)} x ${show(width)}`;

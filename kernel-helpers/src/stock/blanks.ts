@@ -6,7 +6,7 @@ import type { RoughPart } from './rough-parts.js';
 export interface Blank {
   /** The part's own name, or `blank 1`. */
   name: string;
-  /** Names of its parts, from the marked end. */
+  /** Names of its parts as they are in the plan, from the marked end. */
   parts: string[];
   length: number;
   width: number;
@@ -18,8 +18,11 @@ export interface Blank {
 
 /** Parts as the cut plan takes them, and how they are planed. */
 export interface PartsToCut {
+  /** Each with a name of its own: two sides in a row are `side 1` and `side 2`. */
   parts: CutPart[];
   blanks: Blank[];
+  /** Name of the finished part by the name it has in the plan. */
+  partOf: Record<string, string>;
 }
 
 /**
@@ -44,6 +47,13 @@ export function blanksOf(cut: {
   const left = new Map(rough.map((part) => [part.name, part.count]));
   const parts: CutPart[] = [];
   const blanks: Blank[] = [];
+  const partOf: Record<string, string> = {};
+  const named = (name: string, part: string) => {
+    partOf[name] = part;
+    return name;
+  };
+  const numbered = (part: string) =>
+    named(`${part} ${Object.values(partOf).filter((other) => other === part).length + 1}`, part);
   const together = (members: readonly RoughPart[], because: Blank['because']) => {
     const name = `blank ${blanks.filter(({ because: why }) => why !== 'part').length + 1}`;
     const width = Math.max(...members.map((part) => part.width));
@@ -53,9 +63,10 @@ export function blanksOf(cut: {
     // Too short even in a row: the last one is left long until it is planed.
     const missing = because === 'short' ? Math.max(0, leastLength - inAll()) : 0;
     lengths.push((lengths.pop() as number) + missing);
-    blanks.push({ name, parts: members.map((part) => part.name), length: inAll(), width, thickness, because });
-    for (const [index, part] of members.entries())
-      parts.push({ name: part.name, count: 1, length: lengths[index] as number, width, thickness, sequence: name });
+    const names = members.map((part) => (part.count === 1 ? named(part.name, part.name) : numbered(part.name)));
+    blanks.push({ name, parts: names, length: inAll(), width, thickness, because });
+    for (const [index, each] of names.entries())
+      parts.push({ name: each, count: 1, length: lengths[index] as number, width, thickness, sequence: name });
   };
 
   for (const sequence of sequences)
@@ -76,11 +87,12 @@ export function blanksOf(cut: {
       else together(row, 'short');
     }
   }
-  return { parts: merged(parts), blanks };
+  return { parts: merged(parts), blanks, partOf };
 
   function alone(part: RoughPart, length: number): void {
     const { name, width, finished } = part;
     const { thickness } = finished;
+    named(name, name);
     blanks.push({ name, parts: [name], length, width, thickness, because: 'part' });
     parts.push({ name, count: 1, length, width, thickness });
   }

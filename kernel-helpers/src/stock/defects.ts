@@ -5,12 +5,14 @@ import { ShopError } from '../measure/shop-error.js';
 import type { Defect } from './cut-plan/plan.js';
 
 const place = (why: string) => size({ least: 0, most: 240, why });
+const leastExtent = 1 / 64;
+const extent = (why: string) => size({ least: leastExtent, most: 240, why });
 const defectFields: z.ZodType<Defect> = z.strictObject({
   kind: words('what it is, such as knot'),
   fromEnd: place('from the marked end to its near side'),
   fromEdge: place('from the lower edge to its near side'),
-  length: place('along the grain'),
-  width: place('across the grain'),
+  length: extent('along the grain'),
+  width: extent('across the grain'),
 });
 
 const written = /^\s*(.+?)\s+at\s+(.+?)\s+by\s+(.+?)\s+size\s+(.+?)\s+by\s+(.+?)\s*$/i;

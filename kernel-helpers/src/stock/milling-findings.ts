@@ -1,6 +1,6 @@
 import { judge, rounding, tape } from '../box/verdict.js';
 import type { Finding } from '../measure/finding.js';
-import type { Blank } from './blanks.js';
+import type { PartsToCut } from './blanks.js';
 import type { Board } from './boards.js';
 import type { MilledBlank, Milling } from './milling-loss.js';
 import type { Planer } from './planer.js';
@@ -13,7 +13,7 @@ const farOff = 5;
 interface Judged extends Omit<Milling, 'planer' | 'allowances'> {
   boards: readonly Board[];
   rough: readonly RoughPart[];
-  blanks: readonly Blank[];
+  toCut: PartsToCut;
   milled: readonly MilledBlank[];
   planer: Planer;
   allowances: { length: number };
@@ -32,7 +32,7 @@ export function millingFindings(judged: Judged): Finding[] {
   ];
 }
 
-function fitsABoard({ blanks, boards }: Judged): Finding {
+function fitsABoard({ toCut: { blanks }, boards }: Judged): Finding {
   const homeless = blanks.find(
     ({ length, width, thickness }) =>
       !boards.some((board) => length <= board.length && width <= board.width && thickness < board.thickness),
@@ -49,7 +49,7 @@ function fitsABoard({ blanks, boards }: Judged): Finding {
   };
 }
 
-function enoughBoard({ blanks, boards }: Judged): Finding {
+function enoughBoard({ toCut: { blanks }, boards }: Judged): Finding {
   const area = (pieces: readonly { length: number; width: number }[]) =>
     pieces.reduce((total, { length, width }) => total + length * width, 0);
   const cover = area(boards) / area(blanks);
@@ -62,10 +62,12 @@ function enoughBoard({ blanks, boards }: Judged): Finding {
   };
 }
 
-function longEnough({ blanks, rough, planer, shortPieces }: Judged): Finding {
+function longEnough({ toCut, rough, planer, shortPieces }: Judged): Finding {
   const short = rough.filter(({ length }) => length < planer.leastLength);
   const fedAlone = shortPieces === 'alone' && short.length > 0;
-  const kept = blanks.filter(({ parts, because }) => because !== 'part' || short.some(({ name }) => name === parts[0]));
+  const kept = toCut.blanks.filter(({ parts }) =>
+    parts.some((part) => short.some(({ name }) => name === toCut.partOf[part])),
+  );
   const names = short.map(({ name, length }) => `${name} ${tape(length)}`).join(', ');
   return {
     rule: 'pieces long enough to plane',
@@ -129,7 +131,7 @@ function snipeInTheWaste({ allowances, planer }: Judged): Finding {
   };
 }
 
-function narrowEnough({ blanks, planer }: Judged): Finding {
+function narrowEnough({ toCut: { blanks }, planer }: Judged): Finding {
   const widest = blanks.reduce((a, b) => (b.width > a.width ? b : a));
   return {
     rule: 'narrow enough for the planer',

@@ -102,7 +102,7 @@ export function millingLoss(milling: Milling): MillingLoss {
     const [first, ...others] = choices;
     return first ? [others.reduce((best, other) => (other.reach > best.reach ? other : best), first)] : [];
   });
-  const steps = millingSteps(boards, rough, toCut.blanks, milling.parts);
+  const steps = millingSteps(boards, rough, toCut, milling.parts);
   return {
     rough,
     bought: boards.reduce((sum, board) => sum + boardFeet(board), 0),
@@ -111,7 +111,7 @@ export function millingLoss(milling: Milling): MillingLoss {
     toCut,
     milled,
     snipe: snipeRemedies({ pieces: toCut.blanks.length, overLength: allowances.length, planer }),
-    findings: millingFindings({ ...milling, boards, rough, blanks: toCut.blanks, milled, planer, allowances }),
+    findings: millingFindings({ ...milling, boards, rough, toCut, milled, planer, allowances }),
   };
 }
 
@@ -123,7 +123,7 @@ function carries(plan: Pick<CutPlan, 'boards'>, board: Board, blank: Blank): boo
 function millingSteps(
   boards: readonly Board[],
   rough: readonly RoughPart[],
-  blanks: readonly Blank[],
+  { blanks, partOf }: PartsToCut,
   parts: readonly PiecePart[],
 ): MillingStep[] {
   const sum = <T>(items: readonly T[], value: (item: T) => number) =>
@@ -136,13 +136,18 @@ function millingSteps(
     ['knots and sapwood left out', bought - sum(boards, (board) => (board.thickness * lostArea(board)) / 144)],
     [
       'cut out rough',
-      sum(blanks, ({ parts: [name = ''], width, length }) => ((soldFor.get(name) ?? 0) * width * length) / 144),
+      sum(
+        blanks,
+        ({ parts: [name = ''], width, length }) => ((soldFor.get(partOf[name] ?? '') ?? 0) * width * length) / 144,
+      ),
     ],
     ['flattened and thicknessed', sum(blanks, ({ thickness, width, length }) => (thickness * width * length) / 144)],
     [
       'ripped to final width',
       sum(blanks, ({ parts: names, length, thickness }) => {
-        const width = Math.max(...names.map((name) => rough.find((part) => part.name === name)?.finished.width ?? 0));
+        const width = Math.max(
+          ...names.map((name) => rough.find((part) => part.name === partOf[name])?.finished.width ?? 0),
+        );
         return (thickness * width * length) / 144;
       }),
     ],

@@ -105,15 +105,16 @@ function trimOf(board: Board, ends: number, edges: number): Trim {
   return off;
 }
 
-/** What of a defect lies on the trimmed board, from its own corner. */
+/** What of a defect lies on the trimmed board, from its own corner; a sliver counts as 1/64 in. */
 function clipped(defect: Defect, off: Trim, length: number, width: number): Defect[] {
   const from = Math.max(0, defect.fromEnd - off.start);
   const low = Math.max(0, defect.fromEdge - off.lower);
   const to = Math.min(length, defect.fromEnd + defect.length - off.start);
   const high = Math.min(width, defect.fromEdge + defect.width - off.lower);
-  return to > from && high > low
-    ? [{ kind: defect.kind, fromEnd: from, fromEdge: low, length: to - from, width: high - low }]
-    : [];
+  if (to <= from || high <= low) return [];
+  const extent = { length: Math.max(1 / 64, to - from), width: Math.max(1 / 64, high - low) };
+  const place = { fromEnd: Math.min(from, length - extent.length), fromEdge: Math.min(low, width - extent.width) };
+  return [{ kind: defect.kind, ...place, ...extent }];
 }
 
 function dependable(
@@ -126,5 +127,5 @@ function dependable(
   if (failing.length === 0) return board.thickness;
   const thinnest = Math.min(...failing.map(({ thickness }) => thickness));
   const thinner = blanks.map(({ thickness }) => thickness).filter((thickness) => thickness < thinnest);
-  return Math.max(...thinner, Math.min(...failing.map(reachOf), thinnest));
+  return Math.max(...thinner, 1 / 16, Math.min(...failing.map(reachOf)));
 }
