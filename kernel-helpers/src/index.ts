@@ -112,6 +112,19 @@ export { working } from './show/working.js';
 export { boardFeet, boardFootFormula } from './stock/board-feet.js';
 export type { Board, TypedBoard } from './stock/boards.js';
 export { readBoards } from './stock/boards.js';
+export { checkPlan } from './stock/cut-plan/check-plan.js';
+export type { CutJob, TypedCutBoard, TypedCutJob, TypedCutPart, TypedDefect } from './stock/cut-plan/cut-job.js';
+export type {
+  Cut,
+  CutBoard,
+  CutBoardPlan,
+  CutPart,
+  CutPlan,
+  Defect,
+  FirstCut,
+  Offcut,
+} from './stock/cut-plan/plan.js';
+export { planCuts, planCutsSteps } from './stock/cut-plan/plan-cuts.js';
 export type { MillingLoss, MillingStep } from './stock/milling-loss.js';
 export { millingLoss } from './stock/milling-loss.js';
 export type { MillingAllowances, RoughPart } from './stock/rough-parts.js';
