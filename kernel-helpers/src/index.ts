@@ -122,6 +122,19 @@ export { readBoards } from './stock/boards.js';
 export { boardsFromCsv } from './stock/boards-csv.js';
 export type { BoardsToBuy } from './stock/boards-to-buy.js';
 export { boardsToBuy } from './stock/boards-to-buy.js';
+export { checkPlan } from './stock/cut-plan/check-plan.js';
+export type { CutJob, TypedCutBoard, TypedCutJob, TypedCutPart, TypedDefect } from './stock/cut-plan/cut-job.js';
+export type {
+  Cut,
+  CutBoard,
+  CutBoardPlan,
+  CutPart,
+  CutPlan,
+  Defect,
+  FirstCut,
+  Offcut,
+} from './stock/cut-plan/plan.js';
+export { planCuts, planCutsSteps } from './stock/cut-plan/plan-cuts.js';
 export { defectText } from './stock/defects.js';
 export { bowFormula, cupFormula, flattened, reachFormula, twistFormula } from './stock/flattening.js';
 export type { LumberGrade } from './stock/lumber-data.js';

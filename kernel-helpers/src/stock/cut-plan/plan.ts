@@ -63,6 +63,8 @@ export interface Offcut {
   fromEdge: number;
   length: number;
   width: number;
+  /** Defects in it, measured from its own end and edge. */
+  defects?: Defect[];
 }
 
 /** A board that is used and what comes out of it. */
@@ -84,6 +86,10 @@ export interface CutPlan {
   bound: number;
   /** Whether the bound meets the plan. */
   proven: boolean;
+  /** Whether no plan of this cost uses boards of less area in all. */
+  leastArea?: boolean;
+  /** Work that was done, in steps. */
+  steps?: number;
   /** The plans that the bound speaks for, in words. */
   bounds: string;
 }
