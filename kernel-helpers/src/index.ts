@@ -148,7 +148,7 @@ export { planerPasses } from './stock/planer.js';
 export type { MillingAllowances, RoughPart } from './stock/rough-parts.js';
 export { roughParts } from './stock/rough-parts.js';
 export type { SetUp } from './stock/set-ups.js';
-export { finalSetUps, roughSetUps } from './stock/set-ups.js';
+export { setUps } from './stock/set-ups.js';
 export type { TypedSheet } from './stock/sheet-goods.js';
 export { readSheets, sheetParts } from './stock/sheet-goods.js';
 export type { ShopStock, StockOffered, StockTurn } from './stock/shop-stock.js';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { boardLayouts } from '../../kernel-helpers/src/stock/board-layouts.js';
 import { readBoards } from '../../kernel-helpers/src/stock/boards.js';
 import { offcutBoards } from '../../kernel-helpers/src/stock/offcuts.js';
-import { finalSetUps, roughSetUps } from '../../kernel-helpers/src/stock/set-ups.js';
+import { setUps } from '../../kernel-helpers/src/stock/set-ups.js';
 import { trimmedBoards } from '../../kernel-helpers/src/stock/trimmed-boards.js';
 import { handMade, kerf, planOf, sawnAtRandom } from './hand-made-plan.js';
 
@@ -42,7 +42,7 @@ describe('a plan on the boards as they lie there', () => {
 
 describe('the list by set-up', () => {
   it('sets stop and fence once for all cuts of one size, over all boards', () => {
-    const list = roughSetUps(layouts, kerf).map(({ machine, setting, pieces }) => [machine, setting, pieces]);
+    const list = setUps({ layouts, kerf }).map(({ machine, setting, pieces }) => [machine, setting, pieces]);
     expect(list).toEqual([
       ['crosscut stop', 12, ['board A: cut 4 (side, rail)', 'board B: cut 3 (side, rail)']],
       ['rip fence', 4, ['board A: cut 5 (side)', 'board B: cut 4 (side)']],
@@ -52,8 +52,11 @@ describe('the list by set-up', () => {
 
   it('refuses a cut that no saw can make', () => {
     const layout = layouts[1] as (typeof layouts)[number];
-    const wrong = { ...layout, cuts: [{ kind: 'rip' as const, at: 2, from: 0, to: 5, number: 1, trims: false }] };
-    expect(() => roughSetUps([wrong], kerf)).toThrow('board B: cut 1 does not go right across a piece');
+    const wrong = {
+      ...layout,
+      cuts: [{ kind: 'rip' as const, at: 2, from: 0, to: 5, number: 1, trims: false, afterPlaning: false }],
+    };
+    expect(() => setUps({ layouts: [wrong], kerf })).toThrow('board B: cut 1 does not go right across a piece');
   });
 
   it('holds every cut of a plan once', () => {
@@ -61,7 +64,7 @@ describe('the list by set-up', () => {
       fc.property(sawnAtRandom, (sawn) => {
         const [whole] = trimmedBoards({ boards: [{ ...sawn.board, price: 1 }] });
         const made = boardLayouts({ plan: planOf(sawn), boards: [whole as NonNullable<typeof whole>], kerf });
-        const pieces = roughSetUps(made, kerf).flatMap((setUp) => setUp.pieces);
+        const pieces = setUps({ layouts: made, kerf }).flatMap((setUp) => setUp.pieces);
         const numbers = pieces.map((piece) => Number(/cut (\d+)/.exec(piece)?.[1])).sort((a, b) => a - b);
         expect(numbers).toEqual(sawn.cuts.map((_, i) => i + 1));
       }),
@@ -83,7 +86,12 @@ describe('the list by set-up', () => {
       ...{ name, parts: [name], length, width, thickness: finished.thickness },
       because: 'part' as const,
     }));
-    expect(finalSetUps(rough, blanks).map(({ machine, setting }) => [machine, setting])).toEqual([
+    expect(
+      setUps({ layouts: [], milling: { rough, toCut: { blanks } }, kerf }).map(({ machine, setting }) => [
+        machine,
+        setting,
+      ]),
+    ).toEqual([
       ['planer', 0.625],
       ['planer', 0.5],
       ['rip fence', 6.5],

@@ -40,10 +40,10 @@ export function cutTable(layouts: readonly BoardLayout[], options: DrawingOption
   return table({
     columns: ['Board', right('Cut'), 'Which', right('At'), 'Over'],
     rows: layouts.flatMap(({ board, cuts }) =>
-      cuts.map(({ number, kind, at, from, to, trims }) => [
+      cuts.map(({ number, kind, at, from, to, trims, afterPlaning }) => [
         board.mark,
         String(number),
-        `${kind}${trims ? ', trims' : ''}`,
+        `${kind}${trims ? ', trims' : ''}${afterPlaning ? ', after planing' : ''}`,
         `${show(at)} from the ${kind === 'crosscut' ? 'end' : 'edge'}`,
         `${show(from)} to ${show(to)}`,
       ]),
@@ -53,11 +53,11 @@ export function cutTable(layouts: readonly BoardLayout[], options: DrawingOption
 }
 
 /** Settings of the machines, each set once, with all that is cut or planed at it. */
-export function setUpTable(setUps: readonly SetUp[], options: DrawingOptions = {}): Shown {
+export function setUpTable(list: readonly SetUp[], options: DrawingOptions = {}): Shown {
   const show = lengthText(options);
   return table({
     columns: ['Stage', 'Machine', right('Set to'), 'What is done at it'],
-    rows: setUps.map(({ stage, machine, setting, pieces }) => [stage, machine, show(setting), pieces.join('; ')]),
+    rows: list.map(({ stage, machine, setting, pieces }) => [stage, machine, show(setting), pieces.join('; ')]),
     caption: 'Set each stop, fence or thickness once and do all that it is for',
   });
 }

@@ -1,15 +1,17 @@
 import { ShopError } from '../measure/shop-error.js';
+import type { Blank } from './blanks.js';
 import type { Board } from './boards.js';
 import type { Cut, CutBoardPlan, CutPlan, Offcut, PlacedPart } from './cut-plan/plan.js';
 import type { TrimmedBoard } from './trimmed-boards.js';
+import { type TimedCut, wholeBlanks } from './whole-blanks.js';
 
 /** A part on its board, with the number it has on drawing and label. */
 export interface NumberedPart extends PlacedPart {
   number: number;
 }
 
-/** A cut with its place in the order of cutting, and whether it trims sapwood or ends. */
-export interface NumberedCut extends Cut {
+/** A cut with its place in the order of cutting, whether it trims sapwood or ends, and whether it waits for the planer. */
+export interface NumberedCut extends TimedCut {
   number: number;
   trims: boolean;
 }
@@ -24,10 +26,12 @@ export interface BoardLayout {
 
 /**
  * A cut plan on the boards as they lie there: places are counted from the marked end and the lower edge of the whole board, the
- * cuts that trim it come first, parts are numbered through over all boards and cuts on each.
+ * cuts that trim it come first, blanks stay whole until they are planed, parts are numbered through over all boards and cuts on
+ * each.
  *
  * @param layout.plan  in
  * @param layout.boards  the trimmed boards that it was made for; in
+ * @param layout.blanks  see `blanksOf`: what is planed before it is cut apart
  * @param layout.kerf  of the saw, in
  * @returns one for each board that is used, in the order of the plan
  * @throws ShopError  a plan for a board that is not among them
@@ -35,6 +39,7 @@ export interface BoardLayout {
 export function boardLayouts(layout: {
   plan: Pick<CutPlan, 'boards'>;
   boards: readonly TrimmedBoard[];
+  blanks?: readonly Blank[];
   kerf: number;
 }): BoardLayout[] {
   let parts = 0;
@@ -53,15 +58,16 @@ export function boardLayouts(layout: {
     const numbered = [...planned.parts]
       .sort((a, b) => a.fromEnd - b.fromEnd || a.fromEdge - b.fromEdge)
       .map((part) => moved({ ...part, number: ++parts }));
+    const whole = wholeBlanks(planned, layout.blanks ?? [], layout.kerf);
     const cuts = [
-      ...trimCuts(trimmed, layout.kerf),
-      ...planned.cuts.map((cut) => ({ ...movedCut(cut, trimmed), trims: false })),
+      ...trimCuts(trimmed, layout.kerf).map((cut) => ({ ...cut, trims: true, afterPlaning: false })),
+      ...whole.cuts.map((cut) => ({ ...movedCut(cut, trimmed), trims: false, afterPlaning: cut.afterPlaning })),
     ];
     return {
       board,
       parts: numbered,
       cuts: cuts.map((cut, index) => ({ ...cut, number: index + 1 })),
-      offcuts: planned.offcuts.map((offcut) => moved(offcut)),
+      offcuts: whole.offcuts.map(({ fromEnd, fromEdge, length, width }) => moved({ fromEnd, fromEdge, length, width })),
     };
   });
 }
@@ -72,7 +78,7 @@ function movedCut(cut: CutBoardPlan['cuts'][number], { trim }: TrimmedBoard): Cu
 }
 
 /** Ends first, then edges between them; the kerf falls in what is trimmed off. */
-function trimCuts({ board, trim }: TrimmedBoard, kerf: number): (Cut & { trims: boolean })[] {
+function trimCuts({ board, trim }: TrimmedBoard, kerf: number): Cut[] {
   const crosscuts = [
     ...(trim.start > 0 ? [Math.max(0, trim.start - kerf)] : []),
     ...(trim.end > 0 ? [board.length - trim.end] : []),
@@ -82,7 +88,7 @@ function trimCuts({ board, trim }: TrimmedBoard, kerf: number): (Cut & { trims: 
     ...(trim.upper > 0 ? [board.width - trim.upper] : []),
   ];
   return [
-    ...crosscuts.map((at) => ({ kind: 'crosscut' as const, at, from: 0, to: board.width, trims: true })),
-    ...rips.map((at) => ({ kind: 'rip' as const, at, from: trim.start, to: board.length - trim.end, trims: true })),
+    ...crosscuts.map((at) => ({ kind: 'crosscut' as const, at, from: 0, to: board.width })),
+    ...rips.map((at) => ({ kind: 'rip' as const, at, from: trim.start, to: board.length - trim.end })),
   ];
 }

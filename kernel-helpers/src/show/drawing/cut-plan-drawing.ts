@@ -39,7 +39,7 @@ export function cutPlanDrawing(layouts: readonly BoardLayout[], options: Drawing
     width: pageWidth,
     alt: layouts.map((layout) => inWords(layout, show)).join(' ') || 'No board is used.',
     caption:
-      'Each board to its own scale, marked end at the left. White: parts, by their bold numbers. Rings: cuts in the order they are made. Dashed: offcuts that go back to the stock. Grey: waste. Hatched: knots, checks, sapwood.',
+      'Each board to its own scale, marked end at the left. White: parts, by their bold numbers. Rings: cuts in the order they are made; a dotted one waits until its blank is planed. Dashed: offcuts that go back to the stock. Grey: waste. Hatched: knots, checks, sapwood.',
   });
 }
 
@@ -133,6 +133,7 @@ interface Mark {
 function cutMark(cut: NumberedCut, board: { width: number; height: number; scale: number }, taken: Taken): Mark {
   const [at, from, to] = [cut.at, cut.from, cut.to].map((each) => each * board.scale) as [number, number, number];
   const across = cut.kind === 'crosscut';
+  const stroke = { ...strokes.outline, ...(cut.afterPlaning ? { 'stroke-dasharray': '2 3' } : {}) };
   const on = (share: number) =>
     across
       ? { ...ring, x: at, y: board.height - from - (to - from) * share }
@@ -149,8 +150,8 @@ function cutMark(cut: NumberedCut, board: { width: number; height: number; scale
     width: ring.width,
     place,
     sawn: across
-      ? line(at, board.height - from, at, board.height - to, strokes.outline)
-      : line(from, board.height - at, to, board.height - at, strokes.outline),
+      ? line(at, board.height - from, at, board.height - to, stroke)
+      : line(from, board.height - at, to, board.height - at, stroke),
     draw({ x, y }) {
       const shape = { cx: x, cy: y, rx: ring.width / 2 - 1, ry: ring.height / 2 - 1, fill: '#fff', stroke: ink };
       return element('ellipse', shape) + label(String(cut.number), x, y, { 'text-anchor': 'middle' });
