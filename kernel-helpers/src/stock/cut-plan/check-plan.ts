@@ -116,20 +116,21 @@ function saw(
         each[low] < cut.from + hair &&
         each[high] > cut.to - hair &&
         each[high] < cut.to + rounding + hair &&
-        each[near] < cut.at + hair &&
+        each[near] < cut.at + kerf - hair &&
         each[far] > cut.at + hair,
     );
     if (!piece) {
       faults.push(`cut ${index + 1} does not run from edge to edge of a piece`);
       continue;
     }
-    const wide = Math.min(kerf, piece[far] - cut.at);
-    const dust = { ...piece, [near]: cut.at, [far]: cut.at + wide };
+    const from = Math.max(piece[near], cut.at);
+    const to = Math.min(piece[far], cut.at + kerf);
+    const dust = { ...piece, [near]: from, [far]: to };
     for (const part of parts) if (meet(boxOf(part), dust)) faults.push(`cut ${index + 1} runs through ${part.name}`);
     pieces = pieces.filter((each) => each !== piece);
     for (const rest of [
-      { ...piece, [far]: cut.at },
-      { ...piece, [near]: cut.at + wide },
+      { ...piece, [far]: from },
+      { ...piece, [near]: to },
     ])
       if (rest.x2 - rest.x1 > hair && rest.y2 - rest.y1 > hair) pieces.push(rest);
   }

@@ -54,7 +54,7 @@ export function cutList(
         rip(y + member.width, piece);
         keep({ ...piece, y1: y + member.width + kerf });
       } else if (!atLow && y > strip.y1) {
-        rip(Math.max(strip.y1, y - kerf), piece);
+        rip(y - kerf, piece);
         keep({ ...piece, y2: y - kerf });
       }
       parts.push({
@@ -73,7 +73,7 @@ export function cutList(
     let x = section.x1;
     for (const place of strip.places) {
       if (place.x > x) {
-        crosscut(Math.max(x, place.x - kerf), { ...box, x1: x });
+        crosscut(place.x - kerf, { ...box, x1: x });
         keep({ ...box, x1: x, x2: place.x - kerf });
       }
       cutPart(place, box);
@@ -88,7 +88,7 @@ export function cutList(
     let y = 0;
     for (const strip of section.strips) {
       if (strip.y1 > y) {
-        rip(Math.max(y, strip.y1 - kerf), { ...box, y1: y });
+        rip(strip.y1 - kerf, { ...box, y1: y });
         keep({ ...box, y1: y, y2: strip.y1 - kerf });
       }
       rip(strip.y2 - kerf, { ...box, y1: strip.y1 });

@@ -101,7 +101,8 @@ export function pack(ask: {
         let grown = 0;
         if (place < places - 1 && rest > 0) {
           const used = whole - total(guide.worth, node.left);
-          const most = (value: number) => Math.min(budget, (budget * pace * (used + value)) / whole);
+          const most = (value: number) =>
+            Number.isFinite(pace) ? Math.min(budget, (budget * pace * (used + value)) / whole) : budget;
           const allowed = Math.floor(most(rest)) - node.loss;
           if (allowed < budget - node.loss) complete = false;
           const all = branches === Number.POSITIVE_INFINITY;

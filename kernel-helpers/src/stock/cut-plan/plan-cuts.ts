@@ -1,7 +1,9 @@
 import { ShopError } from '../../measure/shop-error.js';
 import { type CutJob, readCutJob, type TypedCutJob } from './cut-job.js';
 import { cutList } from './cut-list.js';
+import type { GridBoard, GridCutting, GridJob } from './grid-job.js';
 import type { CutBoard, CutPlan } from './plan.js';
+import { settle } from './settle.js';
 import { type Solution, solveSteps } from './solve.js';
 import { type OnGrid, type Row, toGrid } from './to-grid.js';
 
@@ -49,7 +51,7 @@ function planOf(job: CutJob, grid: OnGrid, solution: Solution): CutPlan {
   const boards = cuttings.map((cutting) =>
     cutList(
       grid,
-      cutting,
+      settled(cutting, grid.job),
       job.boards[cutting.board] as CutBoard,
       job.leastOffcut,
       (part) => (waiting[part] as Row[]).shift() as Row,
@@ -68,6 +70,11 @@ function planOf(job: CutJob, grid: OnGrid, solution: Solution): CutPlan {
     steps,
     bounds: boundsText(job, grid),
   };
+}
+
+function settled(cutting: GridCutting, { boards, parts }: GridJob): GridCutting {
+  const board = boards[cutting.board] as GridBoard;
+  return { ...cutting, sections: cutting.sections.map((section) => settle(section, board, parts)) };
 }
 
 function boundsText({ firstCut, parts }: CutJob, { exact, stepName }: OnGrid): string {

@@ -50,7 +50,7 @@ export interface PlacedPart {
 /** One cut: along the grain (`rip`) or across it (`crosscut`), in the order in which the cuts are made. */
 export interface Cut {
   kind: 'crosscut' | 'rip';
-  /** Where the saw's near side stands: from the marked end for a crosscut, from the lower edge for a rip. In. */
+  /** Where the saw's near side stands: from the marked end for a crosscut, from the lower edge for a rip; a little outside its piece where less than a kerf is taken off. In. */
   at: number;
   /** Where the cut begins and ends on the other axis, in. */
   from: number;

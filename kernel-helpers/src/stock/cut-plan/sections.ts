@@ -55,6 +55,12 @@ export function nextSections(
   let to = 0;
   let last = 0;
 
+  const clearBetween = (lower: Band, upper: Band) =>
+    !layout.board.defects.some(
+      ({ x1, x2, y1, y2 }) =>
+        x2 > start && x1 < last && y1 < (ys[upper.high] as number) && y2 > (ys[lower.low] as number),
+    );
+
   /** Places strips below `y` whose value is at least `need`; tells whether any was found. */
   function below(y: number, need: number, given: number, above: Band | undefined): boolean {
     if (++steps > mostSteps) {
@@ -71,15 +77,8 @@ export function nextSections(
         if ((strip[to] as number) === 0 || (strip[to] as number) + low < need) continue;
         const clean = cleanWithin(band, start, last);
         if (clean && !band.tight) continue;
-        // Clean strips that touch may be swapped: the wider one lies below.
-        if (
-          clean &&
-          above &&
-          above.low === top &&
-          cleanWithin(above, start, last) &&
-          band.heightClass < above.heightClass
-        )
-          continue;
+        // Two strips that touch may be swapped where both together are clean: the wider one lies below.
+        if (above?.low === top && band.heightClass < above.heightClass && clearBetween(band, above)) continue;
         const more = (value: number) => below(band.low, need - value, given + value, band);
         if (clean ? fillClean(band, need - low, more) : fillStained(index, strip, need - low, more)) found = true;
         if (!complete) return true;

@@ -99,9 +99,8 @@ class Search {
         20_000,
       );
       if (!choice.boards) {
-        if (tries > 0 && reserve > 0) break;
-        this.#bound = Number.POSITIVE_INFINITY;
-        return;
+        if (choice.certain && reserve === 0 && this.#open.length === 0) this.#bound = Number.POSITIVE_INFINITY;
+        break;
       }
       if (tries === 0 && choice.certain) this.#raiseBound(choice.boards);
       this.#try(choice.boards, { width: 6, branches: 8, pace: 1, steps: 60_000, look: 1500 });
@@ -118,9 +117,9 @@ class Search {
       const choice = chooseBoards(this.#prices, [...this.#proofs, ...this.#open], this.#alike, below);
       if (!choice.certain) return;
       if (!choice.boards) {
-        if (!this.#frozen && this.#best) {
-          this.#bound = this.#best.cost;
-          this.#boundPrice = this.#best.price;
+        if (!this.#frozen) {
+          this.#bound = this.#best?.cost ?? Number.POSITIVE_INFINITY;
+          this.#boundPrice = this.#best?.price ?? Number.POSITIVE_INFINITY;
         }
         return;
       }
