@@ -143,6 +143,8 @@ export { lumberTally, surfacedThickness, surfaceMeasureFormula } from './stock/l
 export type { MilledBlank, Milling, MillingLoss, MillingStep } from './stock/milling-loss.js';
 export { millingLoss } from './stock/milling-loss.js';
 export { offcutBoards } from './stock/offcuts.js';
+export { planFindings } from './stock/plan-findings.js';
+export { planSheets } from './stock/plan-sheets.js';
 export type { Planer, PlanerPass, TypedPlaner } from './stock/planer.js';
 export { planerPasses } from './stock/planer.js';
 export type { MillingAllowances, RoughPart } from './stock/rough-parts.js';
