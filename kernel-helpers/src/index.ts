@@ -97,7 +97,9 @@ export { letterFace } from './record/letter-face.js';
 export { openCommission } from './record/open-commission.js';
 export type { Stale } from './record/stale.js';
 export { cautions } from './show/cautions.js';
+export { cutTable, partTable, setUpTable } from './show/cut-plan-tables.js';
 export { boxDrawing } from './show/drawing/box-drawing.js';
+export { cutPlanDrawing } from './show/drawing/cut-plan-drawing.js';
 export { dividerWalk } from './show/drawing/divider-walk.js';
 export { jointDxf, partsDxf } from './show/drawing/dxf.js';
 export { explodedView } from './show/drawing/exploded-view.js';
@@ -118,6 +120,7 @@ export { leverPlot } from './show/lever-plot.js';
 export { lidClearancePlot } from './show/lid-clearance-plot.js';
 export { dryingPlot, moistureYearPlot } from './show/moisture-plots.js';
 export { oddsPlot } from './show/odds-plot.js';
+export { partLabels } from './show/part-labels.js';
 export type { PlotLibrary } from './show/plot.js';
 export { plot } from './show/plot.js';
 export { settingOut } from './show/setting-out.js';
@@ -128,11 +131,41 @@ export { table } from './show/table.js';
 export { widthWindow } from './show/width-window.js';
 export type { WorkingOptions } from './show/working.js';
 export { working } from './show/working.js';
+export type { Blank, PartsToCut } from './stock/blanks.js';
+export { blanksOf } from './stock/blanks.js';
 export { boardFeet, boardFootFormula } from './stock/board-feet.js';
+export type { BoardLayout, NumberedCut, NumberedPart } from './stock/board-layouts.js';
+export { boardLayouts } from './stock/board-layouts.js';
 export type { Board, TypedBoard } from './stock/boards.js';
 export { readBoards } from './stock/boards.js';
-export type { MillingLoss, MillingStep } from './stock/milling-loss.js';
+export { boardsFromCsv } from './stock/boards-csv.js';
+export type { BoardsToBuy } from './stock/boards-to-buy.js';
+export { boardsToBuy } from './stock/boards-to-buy.js';
+export { checkPlan } from './stock/cut-plan/check-plan.js';
+export type { CutJob, TypedCutBoard, TypedCutJob, TypedCutPart, TypedDefect } from './stock/cut-plan/cut-job.js';
+export type {
+  Cut,
+  CutBoard,
+  CutBoardPlan,
+  CutPart,
+  CutPlan,
+  Defect,
+  FirstCut,
+  Offcut,
+} from './stock/cut-plan/plan.js';
+export { planCuts, planCutsSteps } from './stock/cut-plan/plan-cuts.js';
+export { defectText } from './stock/defects.js';
+export { bowFormula, cupFormula, flattened, reachFormula, twistFormula } from './stock/flattening.js';
+export type { LumberGrade } from './stock/lumber-data.js';
+export { lumberGrade } from './stock/lumber-data.js';
+export { lumberTally, surfacedThickness, surfaceMeasureFormula } from './stock/lumber-tally.js';
+export type { MilledBlank, Milling, MillingLoss, MillingStep } from './stock/milling-loss.js';
 export { millingLoss } from './stock/milling-loss.js';
+export { offcutBoards } from './stock/offcuts.js';
+export { planFindings } from './stock/plan-findings.js';
+export { planSheets } from './stock/plan-sheets.js';
+export type { Planer, PlanerPass, TypedPlaner } from './stock/planer.js';
+export { planerPasses } from './stock/planer.js';
 export type { MillingAllowances, RoughPart } from './stock/rough-parts.js';
 export { roughParts } from './stock/rough-parts.js';
 export { cuttingTimeFormula } from './surface/cutting-time.js';
@@ -163,6 +196,16 @@ export { setUpFindings } from './surface/set-up.js';
 export type { SurfaceArea } from './surface/surface-areas.js';
 export { surfaceAreas } from './surface/surface-areas.js';
 export { vDepthFormula, vWidthFormula } from './surface/v-groove.js';
+export type { SetUp } from './stock/set-ups.js';
+export { setUps } from './stock/set-ups.js';
+export type { TypedSheet } from './stock/sheet-goods.js';
+export { readSheets, sheetParts } from './stock/sheet-goods.js';
+export type { ShopStock, StockOffered, StockTurn } from './stock/shop-stock.js';
+export { stockFor } from './stock/shop-stock.js';
+export type { SnipeRemedy } from './stock/snipe.js';
+export { snipeRemedies } from './stock/snipe.js';
+export type { TrimmedBoard } from './stock/trimmed-boards.js';
+export { trimmedBoards } from './stock/trimmed-boards.js';
 export type { Climate, Heating, MonthOfAir } from './wood/air.js';
 export { climate, yearOfAir } from './wood/air.js';
 export type { Air } from './wood/air-fields.js';

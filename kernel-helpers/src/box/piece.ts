@@ -10,6 +10,8 @@ export interface PiecePart {
   width: number;
   thickness: number;
   material: 'wood' | 'plywood';
+  /** Width it is milled and jointed at, where it is lowered afterwards: the front of a box with a sliding lid. */
+  widthBefore?: number;
   note: string;
 }
 

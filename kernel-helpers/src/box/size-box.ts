@@ -7,6 +7,7 @@ import { tape } from '../measure/verdict.js';
 import { movement } from '../wood/movement.js';
 import { boxFindings } from './box-findings.js';
 import { insideFields, type Joint } from './brief.js';
+import type { PiecePart } from './piece.js';
 import { boardLengthFormula, heightFormula, lidLengthFormula, lidWidthFormula } from './size-formulas.js';
 
 /** All that decides a sliding-lid box. Lengths in inches, meant at the moisture the piece will live at. */
@@ -49,20 +50,10 @@ export type BoxBrief = { [field in keyof BoxDesign]?: BoxDesign[field] | string 
 };
 
 /** A finished part: what is cut, and which way its grain runs. */
-export interface Part {
+export interface Part extends PiecePart {
   name: 'side' | 'front' | 'back' | 'lid' | 'bottom';
-  count: number;
-  /** Along the grain (plywood: front to back), in. */
-  length: number;
-  /** Across the grain, in; for boards on edge this is their height. */
-  width: number;
-  thickness: number;
-  /** Where the grain runs. */
+  /** Where the grain runs; plywood has its length from front to back, boards on edge have their height as width. */
   grain: 'front to back' | 'side to side' | 'none';
-  material: 'wood' | 'plywood';
-  /** Width it is milled and jointed at, where it is lowered afterwards: the front. */
-  widthBefore?: number;
-  note: string;
 }
 
 /** A groove along the inside face of a board. */

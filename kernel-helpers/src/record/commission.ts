@@ -1,6 +1,7 @@
 import { statSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
+import type { StockOffered } from '../stock/shop-stock.js';
 import {
   contentDifferences,
   type Decision,
@@ -16,6 +17,7 @@ import type { Entry, Head, Versions } from './entry.js';
 import { keepFile } from './kept-file.js';
 import { appendEntry, soundEntries } from './record-file.js';
 import { sheetLinks } from './sheets.js';
+import { type StockTaken, stockOffered, turnStock } from './shop-stock-file.js';
 import { latest, staleness, staleText } from './stale.js';
 import { localTime, whoDecides } from './who-and-when.js';
 
@@ -59,6 +61,20 @@ export interface Commission<D = Decisions> {
    * @throws ShopError  a name that is not possible; a disk that refuses
    */
   keep(file: string, text: string): void;
+  /**
+   * Boards that lie in the shop, from `stock.json` beside the commissions' folder: the maker's own and the offcuts of other
+   * commissions. A check sees what the commission saw when it was planned. In practice there are none.
+   *
+   * @throws ShopError  a file that cannot be read, naming the board and the field at fault
+   */
+  stock(): StockOffered;
+  /**
+   * Writes into the shop's stock what the standing `stock` decision uses of it and the offcuts it gives back; done twice, it
+   * counts once. In practice and in a check nothing is written.
+   *
+   * @throws ShopError  when stock is not decided yet; a file that cannot be read or written: it is then as it was
+   */
+  keepOffcuts(): void;
   /** All entries, oldest first; in practice those of the demonstration commission. */
   entries(): readonly Entry[];
   /** The record as a table. */
@@ -85,6 +101,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   const source = practice ? demonstration(folder) : folder;
   const needs: Record<string, Head> = {};
   const said: string[] = [];
+  let offered: StockOffered | undefined;
 
   const say = (line: string): void => {
     if (said.includes(line)) return;
@@ -112,6 +129,20 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       if (practice) return say(`Practice: ${file} is not kept.`);
       keepFile(folder, file, text);
       say(`Kept in the commission's folder: ${file}`);
+    },
+
+    stock() {
+      if (practice) return { boards: [], marks: [] };
+      offered = stockOffered(folder, rehearsal !== undefined);
+      return offered;
+    },
+
+    keepOffcuts() {
+      if (rehearsal) return;
+      if (practice) return say('Practice: no offcut goes back into the stock.');
+      const decided = latest(entries(), 'stock')?.results as StockTaken | undefined;
+      if (!decided) throw new ShopError(`stock is not decided yet in ${name}: run ${sheetFor('stock')} first.`);
+      for (const line of turnStock(folder, decided, offered)) say(line);
     },
 
     need(what) {

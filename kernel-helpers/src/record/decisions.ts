@@ -10,6 +10,7 @@ import type { Cost } from '../money/cost.js';
 import type { Hours } from '../money/hours.js';
 import type { Quote } from '../money/quote.js';
 import type { Board } from '../stock/boards.js';
+import type { CutPlan } from '../stock/cut-plan/plan.js';
 import type { MillingLoss } from '../stock/milling-loss.js';
 import type { HandleKind } from '../surface/handle.js';
 import type { MonthOfAir } from '../wood/air.js';
@@ -37,9 +38,13 @@ export interface GrooveDecision {
   passes: { name: string; offsets: number[]; depths: number[] }[];
 }
 
-/** What is bought and what of it becomes the piece. */
+/** Boards and sheets that are used, how they are cut, what milling leaves, and the offcuts that go back to the shop's stock. */
 export interface StockDecision extends Omit<MillingLoss, 'findings'> {
+  /** Those used, in hand or bought. */
   boards: Board[];
+  plan: CutPlan;
+  sheets: Board[];
+  offcuts: Board[];
 }
 
 /** Lettering, handle, sanding, glue and finish: what is counted of them, and what has to wait. Lengths in inches. */
@@ -166,6 +171,9 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     boards: z.array(z.looseObject({ mark: z.string(), price: inches })),
     bought: inches,
     yield: inches,
+    plan: z.looseObject({ cost: inches, bound: inches, proven: z.boolean() }),
+    sheets: z.array(z.looseObject({ mark: z.string() })),
+    offcuts: z.array(z.looseObject({ mark: z.string(), length: inches, width: inches })),
   }),
   surface: z.looseObject({
     text: z.string(),

@@ -1,9 +1,16 @@
-import type { Part } from '../box/size-box.js';
+import type { PiecePart } from '../box/piece.js';
 import type { Finding } from '../measure/finding.js';
-import { tape } from '../measure/verdict.js';
+import { readParameters, size } from '../measure/parameters.js';
+import { type Blank, blanksOf, type PartsToCut } from './blanks.js';
 import { boardFeet } from './board-feet.js';
 import type { Board } from './boards.js';
-import { type MillingAllowances, type RoughPart, roughParts } from './rough-parts.js';
+import type { CutPlan } from './cut-plan/plan.js';
+import { coveredArea } from './defects.js';
+import { type Flattened, flattened } from './flattening.js';
+import { millingFindings } from './milling-findings.js';
+import { type PlanerPass, planerPasses, readPlaner, type TypedPlaner } from './planer.js';
+import { type MillingAllowances, type RoughPart, readAllowances, roughParts } from './rough-parts.js';
+import { type SnipeRemedy, snipeRemedies } from './snipe.js';
 
 /** What is left after a step, and what the step took. True volume in board feet (an inch counts as what it is). */
 export interface MillingStep {
@@ -14,6 +21,14 @@ export interface MillingStep {
   yield: number;
 }
 
+/** A blank and the board it comes out of: what flattening leaves of it, and how it is planed. In. */
+export interface MilledBlank extends Flattened {
+  blank: Blank;
+  /** The board's mark. */
+  board: string;
+  passes: PlanerPass[];
+}
+
 /** From bought boards to finished parts. */
 export interface MillingLoss {
   rough: RoughPart[];
@@ -22,99 +37,140 @@ export interface MillingLoss {
   steps: MillingStep[];
   /** Finished wood over bought wood, 0 to 1. */
   yield: number;
+  /** Parts as the cut plan takes them, and the blanks they are planed in. */
+  toCut: PartsToCut;
+  /** Each blank on its board; without a plan on the board that leaves it thickest. */
+  milled: MilledBlank[];
+  snipe: SnipeRemedy[];
   findings: Finding[];
 }
 
-/**
- * What milling takes, step by step, and whether the boards can give the parts at all.
- *
- * Which part comes out of which board is not decided here: areas are compared, and each part must fit some board.
- *
- * @param milling.parts  finished parts; plywood is left out
- * @param milling.boards  boards to be used
- * @param milling.allowances  see {@link MillingAllowances}
- * @returns rough parts, steps, findings; bd ft of 144 cubic inches
- * @throws ShopError  an allowance that is not possible
- * @see order of milling: common practice, no source
- */
-export function millingLoss(milling: { parts: Part[]; boards: Board[]; allowances?: MillingAllowances }): MillingLoss {
-  const { boards } = milling;
-  const parts = milling.parts.filter(({ material }) => material === 'wood');
-  const rough = roughParts(milling);
-  const sum = <T>(items: T[], value: (item: T, index: number) => number) =>
-    items.reduce((total, item, index) => total + value(item, index), 0);
-  const volume = (thickness: number, width: number, length: number, count = 1) =>
-    (count * thickness * width * length) / 144;
+/** What milling is worked out from. */
+export interface Milling {
+  /** Finished parts of a box or of any other piece; plywood is left out. */
+  parts: readonly PiecePart[];
+  /** Boards to be used. */
+  boards: readonly Board[];
+  allowances?: MillingAllowances;
+  planer?: TypedPlaner;
+  /** Of the saw that cuts blanks apart; 1/8 in unless told otherwise. */
+  kerf?: number | string;
+  /** Parts in the order in which the figure runs on: `[['side', 'front', 'side', 'back']]`. */
+  sequences?: readonly (readonly string[])[];
+  /** How pieces too short for the planer are fed: in longer blanks unless told otherwise. */
+  shortPieces?: 'in blanks' | 'alone';
+  /** Moisture the piece will live at, %. */
+  service?: number;
+  /** Which part comes out of which board, where that is decided. */
+  plan?: Pick<CutPlan, 'boards'>;
+}
 
+const kerfField = size({ least: 0, most: 0.5, why: "width of the saw's cut" }).default(1 / 8);
+
+/**
+ * What milling takes, step by step, how thick each part can still be, and whether the boards can give the parts at all.
+ *
+ * @param milling  see {@link Milling}
+ * @returns rough parts, blanks, steps, remedies for snipe, findings; in, and bd ft of 144 cubic inches
+ * @throws ShopError  an allowance, a machine's figure or a sequence that is not possible
+ * @see order of milling: common practice, no source; thickness left: {@link flattened}
+ */
+export function millingLoss(milling: Milling): MillingLoss {
+  const { boards } = milling;
+  const allowances = readAllowances(milling.allowances);
+  const planer = readPlaner(milling.planer);
+  const kerf = readParameters(kerfField, milling.kerf);
+  const rough = roughParts(milling);
+  const leastLength = milling.shortPieces === 'alone' ? 0 : planer.leastLength;
+  const toCut = blanksOf({ rough, leastLength, kerf, ...(milling.sequences ? { sequences: milling.sequences } : {}) });
+
+  const reachOn = (blank: Blank, board: Board): MilledBlank => {
+    const flat = flattened({
+      board,
+      piece: blank,
+      allowance: allowances.thickness,
+      cleanFaces: allowances.cleanFaces,
+    });
+    const passes = planerPasses({ from: board.thickness - allowances.cleanFaces / 2, to: blank.thickness, planer });
+    return { blank, board: board.mark, ...flat, passes };
+  };
+  const milled = toCut.blanks.flatMap((blank) => {
+    const fitting = boards.filter((board) => blank.length <= board.length && blank.width <= board.width);
+    const planned =
+      milling.plan && fitting.filter((board) => carries(milling.plan as Pick<CutPlan, 'boards'>, board, blank));
+    const choices = (planned?.length ? planned : fitting).map((board) => reachOn(blank, board));
+    const [first, ...others] = choices;
+    return first ? [others.reduce((best, other) => (other.reach > best.reach ? other : best), first)] : [];
+  });
+  const steps = millingSteps(boards, rough, toCut, milling.parts);
+  return {
+    rough,
+    bought: boards.reduce((sum, board) => sum + boardFeet(board), 0),
+    steps,
+    yield: (steps.at(-1) as MillingStep).yield,
+    toCut,
+    milled,
+    snipe: snipeRemedies({ pieces: toCut.blanks.length, overLength: allowances.length, planer }),
+    findings: millingFindings({ ...milling, boards, rough, toCut, milled, planer, allowances }),
+  };
+}
+
+function carries(plan: Pick<CutPlan, 'boards'>, board: Board, blank: Blank): boolean {
+  const here = plan.boards.filter((each) => each.board.mark === board.mark).flatMap(({ parts }) => parts);
+  return blank.parts.every((name) => here.some((part) => part.name === name));
+}
+
+function millingSteps(
+  boards: readonly Board[],
+  rough: readonly RoughPart[],
+  { blanks, partOf }: PartsToCut,
+  parts: readonly PiecePart[],
+): MillingStep[] {
+  const sum = <T>(items: readonly T[], value: (item: T) => number) =>
+    items.reduce((total, item) => total + value(item), 0);
+  // A blank is cut from the board that the thickest of its parts asks for.
+  const soldFor = new Map(rough.map((part) => [part.name, part.thickness]));
+  const bought = sum(boards, ({ thickness, width, length }) => (thickness * width * length) / 144);
   const stages: [string, number][] = [
-    ['boards as bought', sum(boards, ({ thickness, width, length }) => volume(thickness, width, length))],
-    ['cut out rough', sum(rough, ({ thickness, width, length, count }) => volume(thickness, width, length, count))],
+    ['boards as bought', bought],
+    ['knots and sapwood left out', bought - sum(boards, (board) => (board.thickness * lostArea(board)) / 144)],
     [
-      'flattened and thicknessed',
-      sum(rough, ({ width, length, count }, index) => volume((parts[index] as Part).thickness, width, length, count)),
+      'cut out rough',
+      sum(
+        blanks,
+        ({ parts: [name = ''], width, length }) => ((soldFor.get(partOf[name] ?? '') ?? 0) * width * length) / 144,
+      ),
     ],
+    ['flattened and thicknessed', sum(blanks, ({ thickness, width, length }) => (thickness * width * length) / 144)],
     [
       'ripped to final width',
-      sum(rough, ({ length, count }, index) => {
-        const part = parts[index] as Part;
-        return volume(part.thickness, part.widthBefore ?? part.width, length, count);
+      sum(blanks, ({ parts: names, length, thickness }) => {
+        const width = Math.max(
+          ...names.map((name) => rough.find((part) => part.name === partOf[name])?.finished.width ?? 0),
+        );
+        return (thickness * width * length) / 144;
       }),
     ],
     [
       'crosscut to final length',
-      sum(parts, ({ thickness, width, length, count }) => volume(thickness, width, length, count)),
+      sum(
+        parts.filter(({ material }) => material === 'wood'),
+        ({ thickness, width, length, count }) => (count * thickness * width * length) / 144,
+      ),
     ],
   ];
-  const start = (stages[0] as [string, number])[1];
-  const steps = stages.map(([step, left], index) => ({
+  return stages.map(([step, left], index) => ({
     step,
     left,
     lost: index === 0 ? 0 : (stages[index - 1] as [string, number])[1] - left,
-    yield: left / start,
+    yield: left / bought,
   }));
-  return {
-    rough,
-    bought: sum(boards, boardFeet),
-    steps,
-    yield: (steps.at(-1) as MillingStep).yield,
-    findings: boardFindings(rough, boards),
-  };
 }
 
-function boardFindings(rough: RoughPart[], boards: Board[]): Finding[] {
-  const size = ({ length, width, thickness }: { length: number; width: number; thickness: number }) =>
-    `${tape(length)} x ${tape(width)} x ${tape(thickness)}`;
-  const fits = (part: RoughPart, board: Board) =>
-    part.length <= board.length && part.width <= board.width && part.thickness <= board.thickness;
-  const homeless = rough.find((part) => !boards.some((board) => fits(part, board)));
-  const area = (pieces: { length: number; width: number; count?: number }[]) =>
-    pieces.reduce((total, { length, width, count = 1 }) => total + length * width * count, 0);
-  const cover = area(boards) / area(rough);
-  const shortest = rough.reduce((a, b) => (b.length < a.length ? b : a));
-  return [
-    {
-      rule: 'every part fits a board',
-      verdict: homeless ? 'stop' : 'ok',
-      figures: homeless
-        ? `${homeless.name}: ${size(homeless)} rough fits no board`
-        : 'each part is shorter, narrower and thinner than some board',
-      reason: 'a part cannot be cut from a board that is smaller',
-      change: 'a longer, wider or thicker board, or glue the part up from two',
-    },
-    {
-      rule: 'enough board for the parts',
-      verdict: cover < 1 ? 'stop' : cover < 1.3 ? 'watch' : 'ok',
-      figures: `boards ${area(boards).toFixed(0)} square inches, rough parts ${area(rough).toFixed(0)}: ${cover.toFixed(2)} times`,
-      reason: 'kerfs, knots and matching the figure take about a third on top of the rough parts',
-      change: 'another board, or a wider one',
-    },
-    {
-      rule: 'pieces long enough to plane',
-      verdict: shortest.length >= 12 ? 'ok' : 'watch',
-      figures: `shortest rough piece: ${shortest.name}, ${tape(shortest.length)}`,
-      reason:
-        "a piece shorter than the machine's stated least length is never fed alone: it can tip between the rollers",
-      change: 'plane pieces as one longer blank and cut them apart afterwards; the least length stands in the manual',
-    },
-  ];
+function lostArea({ length, width, defects = [], sapwoodLower = 0, sapwoodUpper = 0 }: Board): number {
+  return coveredArea([
+    ...defects,
+    { fromEnd: 0, fromEdge: 0, length, width: sapwoodLower },
+    { fromEnd: 0, fromEdge: width - sapwoodUpper, length, width: sapwoodUpper },
+  ]);
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { judge } from '../box/verdict.js';
+import { judge } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { amount, known, readParameters } from '../measure/parameters.js';

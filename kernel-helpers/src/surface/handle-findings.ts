@@ -1,4 +1,4 @@
-import { judge, rounding, tape } from '../box/verdict.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import type { Handle } from './handle.js';
 import { leastUnder } from './lettering-findings.js';

@@ -1,4 +1,4 @@
-import { judge, rounding, tape } from '../box/verdict.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate } from '../measure/formula.js';
 import type { Lettering } from './lettering.js';

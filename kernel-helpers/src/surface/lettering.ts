@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { SizedBox } from '../box/size-box.js';
-import { tape } from '../box/verdict.js';
+import { tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate } from '../measure/formula.js';
 import { amount, readParameters, size } from '../measure/parameters.js';

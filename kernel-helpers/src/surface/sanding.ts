@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { SizedBox } from '../box/size-box.js';
-import { judge, rounding, tape } from '../box/verdict.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.js';
 import { formatLength } from '../measure/length.js';

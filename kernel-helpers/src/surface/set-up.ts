@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { judge, rounding, tape } from '../box/verdict.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { oneOf, readParameters, size } from '../measure/parameters.js';
 

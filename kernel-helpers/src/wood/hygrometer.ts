@@ -1,11 +1,11 @@
 import { z } from 'zod';
+import { tableRows } from '../measure/csv-table.js';
 import { readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { airTemperatureC, humidity } from './air-fields.js';
 import { readingChecks } from './hygrometer-checks.js';
 import { readHeader } from './hygrometer-header.js';
 import { type NumberedReading, readRow } from './hygrometer-row.js';
-import { tableRows } from './hygrometer-table.js';
 
 /** One reading of the maker's own hygrometer. */
 export interface HygrometerReading {

@@ -134,7 +134,7 @@ function drawShape({ points, type, fill }: Shape, x: number, y: number, scale: n
 }
 
 /** A text in lines that are no wider than given. */
-function broken(text: string, width: number): string[] {
+export function broken(text: string, width: number): string[] {
   const lines: string[] = [];
   for (const word of text.split(' ')) {
     const longer = `${lines.at(-1) ?? ''} ${word}`.trim();

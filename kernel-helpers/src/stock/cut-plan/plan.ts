@@ -50,7 +50,7 @@ export interface PlacedPart {
 /** One cut: along the grain (`rip`) or across it (`crosscut`), in the order in which the cuts are made. */
 export interface Cut {
   kind: 'crosscut' | 'rip';
-  /** Where the saw's near side stands: from the marked end for a crosscut, from the lower edge for a rip. In. */
+  /** Where the saw's near side stands: from the marked end for a crosscut, from the lower edge for a rip; a little outside its piece where less than a kerf is taken off. In. */
   at: number;
   /** Where the cut begins and ends on the other axis, in. */
   from: number;
@@ -63,6 +63,8 @@ export interface Offcut {
   fromEdge: number;
   length: number;
   width: number;
+  /** Defects in it, measured from its own end and edge. */
+  defects?: Defect[];
 }
 
 /** A board that is used and what comes out of it. */
@@ -84,6 +86,10 @@ export interface CutPlan {
   bound: number;
   /** Whether the bound meets the plan. */
   proven: boolean;
+  /** Whether no plan of this cost uses boards of less area in all. */
+  leastArea?: boolean;
+  /** Work that was done, in steps. */
+  steps?: number;
   /** The plans that the bound speaks for, in words. */
   bounds: string;
 }

@@ -1,5 +1,12 @@
 import { CsvError, parse } from 'csv-parse/sync';
-import type { ReadingProblem } from './hygrometer.js';
+
+/** Something in a table that its maker should look at. */
+export interface LineProblem {
+  /** Line of the file, the first is 1. */
+  line: number;
+  /** What is wrong, and what was done about it. */
+  what: string;
+}
 
 /** One line of a table, cut into fields. */
 export interface TableRow {
@@ -17,7 +24,7 @@ export interface Table {
 const separators = [',', ';', '\t'];
 
 /** Cuts a table into lines and fields: any line ends, quoted fields, a byte-order mark; empty lines are passed over. @internal */
-export function tableRows(csvText: string): Table | ReadingProblem {
+export function tableRows(csvText: string): Table | LineProblem {
   if (csvText.includes('\0'))
     return { line: 1, what: 'the file is not plain text in UTF-8; save it again as CSV (UTF-8). Nothing was read' };
   const text = csvText.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');

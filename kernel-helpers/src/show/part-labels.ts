@@ -1,0 +1,46 @@
+import type { PartsToCut } from '../stock/blanks.js';
+import type { BoardLayout } from '../stock/board-layouts.js';
+import type { RoughPart } from '../stock/rough-parts.js';
+import { type DrawingOptions, lengthText } from './drawing/lengths.js';
+import { escapeHtml } from './escape.js';
+import { fontFamily, ink } from './svg.js';
+
+/**
+ * Labels for the parts of a cut plan, to print, cut apart and lay on the pieces; or to chalk from.
+ *
+ * @param layouts  as `boardLayouts` returns them; inches
+ * @param milling  as `millingLoss` returns it: for the finished sizes; inches
+ * @param options  how sizes are shown
+ * @returns a whole HTML document to print on A4 or Letter; it loads nothing
+ */
+export function partLabels(
+  layouts: readonly BoardLayout[],
+  milling: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'partOf'> },
+  options: DrawingOptions = {},
+): string {
+  const show = lengthText(options);
+  const parts = layouts.flatMap(({ board, parts }) => parts.map((part) => ({ ...part, mark: board.mark })));
+  const labels = parts.map(({ number, name, mark, length, width }) => {
+    const finished = milling.rough.find((part) => part.name === milling.toCut.partOf[name])?.finished;
+    const size = finished
+      ? `${show(finished.length)} x ${show(finished.width)} x ${show(finished.thickness)}`
+      : `${show(length)} x ${show(width)}`;
+    return (
+      `<li><strong>${number} ${escapeHtml(name)}</strong><span>board ${escapeHtml(mark)}</span>` +
+      `<span>rough ${escapeHtml(`${show(length)} x ${show(width)}`)}</span><span>finished ${escapeHtml(size)}</span>` +
+      '<span>⟷ grain</span></li>'
+    );
+  });
+  return (
+    `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Part labels</title><style>${style}</style></head>` +
+    `<body><p>Cut apart and lay each on its part, the arrow along the grain.</p><ul>${labels.join('')}</ul></body></html>\n`
+  );
+}
+
+const style = `@page { margin: 12mm; }
+body { margin: 0; background: #fff; color: ${ink}; font: 9pt/1.35 ${fontFamily}; }
+ul { margin: 0; padding: 0; list-style: none; display: grid; grid-template-columns: repeat(3, 60mm); gap: 2mm; }
+li { border: 1px dashed ${ink}; padding: 2mm; min-height: 26mm; break-inside: avoid; overflow-wrap: anywhere; }
+strong { display: block; font-size: 13pt; }
+span { display: block; }
+@media screen { body { margin: 12mm; } }`;

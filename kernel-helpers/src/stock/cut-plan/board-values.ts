@@ -1,0 +1,221 @@
+import type { Band, BoardLayout } from './board-layout.js';
+
+/** Best values of the strips and of the lower part of a section that begins at one place, for each place where it may end. */
+export interface SectionValues {
+  from: number;
+  /** For each band, by the place where the section ends; null where the band cannot matter within the slack. */
+  strips: (Int32Array | null)[];
+  /** For each place across, by the place where the section ends: the best that strips up to there give. */
+  upTo: Int32Array[];
+  slack: number;
+}
+
+/**
+ * The most that a board can give when each part has a value: a dynamic programme over strips, sections, board.
+ *
+ * Each figure is an upper limit for every cutting of the class that holds no part more often than its count: counts are kept
+ * within a clean strip, not across strips. Values are whole numbers, so that sums are exact.
+ */
+export class BoardValues {
+  readonly layout: BoardLayout;
+  /** Value of each of the layout's parts. */
+  readonly value: Int32Array;
+  /** From each place along to the board's end; `rest[0]` is the whole board. */
+  readonly rest: Int32Array;
+  readonly #crosscutFirst: boolean;
+  /** `rows[parts][length]`: a clean strip that the narrowest so many parts fit. */
+  readonly #rows: Int32Array[];
+  readonly #kept = new Map<number, SectionValues>();
+
+  /**
+   * @param values  of the job's parts, whole numbers of zero or more
+   * @param crosscutFirst  sections, or strips over the whole board
+   */
+  constructor(layout: BoardLayout, values: ArrayLike<number>, crosscutFirst: boolean) {
+    this.layout = layout;
+    this.#crosscutFirst = crosscutFirst;
+    this.value = Int32Array.from(layout.parts, (part) => values[part] as number);
+    this.#rows = cleanRows(layout, this.value);
+    this.rest = new Int32Array(layout.xs.length);
+    this.#fillRest();
+  }
+
+  /** The most the whole board can give. */
+  get best(): number {
+    return this.rest[0] as number;
+  }
+
+  /** The most a clean strip of a height class can give by its length, from the narrowest so many parts. */
+  row(parts: number): Int32Array {
+    return this.#rows[parts] as Int32Array;
+  }
+
+  /** Values of all sections that begin at a place, exact to within the slack; kept for the next time. */
+  section(from: number, slack: number): SectionValues {
+    const kept = this.#kept.get(from);
+    if (kept && kept.slack >= slack) return kept;
+    if (this.#kept.size > 300) this.#kept.clear();
+    const fresh = this.#sectionValues(from, slack);
+    this.#kept.set(from, fresh);
+    return fresh;
+  }
+
+  #fillRest(): void {
+    const { xs } = this.layout;
+    const last = xs.length - 1;
+    const { rest } = this;
+    if (!this.#crosscutFirst) {
+      if (this.layout.parts.length > 0) rest[0] = this.#sectionValues(0, 0).upTo.at(-1)?.[last] as number;
+      return;
+    }
+    if (this.layout.parts.length === 0) return;
+    const scratch = newSection(this.layout);
+    for (let from = last - 1; from >= 0; from--) {
+      const whole = this.#sectionValues(from, 0, scratch).upTo.at(-1) as Int32Array;
+      let best = rest[from + 1] as number;
+      for (let to = from + 1; to <= last; to++) {
+        const value = (whole[to] as number) + (rest[to] as number);
+        if (value > best) best = value;
+      }
+      rest[from] = best;
+    }
+  }
+
+  #sectionValues(from: number, slack: number, into = newSection(this.layout)): SectionValues {
+    const { layout } = this;
+    const { xs, ys, bands, bandsTo, heights } = layout;
+    const places = xs.length;
+    const start = xs[from] as number;
+    const clean = heights.map((_, index) => {
+      const row = this.#rows[layout.partsOf[index] as number] as Int32Array;
+      const values = into.clean[index] as Int32Array;
+      for (let to = from; to < places; to++) values[to] = row[(xs[to] as number) - start] as number;
+      return values;
+    });
+    const upTo = into.upTo;
+    const first = this.#crosscutFirst ? from : places - 1;
+    (upTo[0] as Int32Array).fill(0, from);
+    for (let y = 1; y < ys.length; y++) {
+      const here = upTo[y] as Int32Array;
+      const below = upTo[y - 1] as Int32Array;
+      for (let to = from; to < places; to++) here[to] = below[to] as number;
+      const to = bandsTo[y] as number[];
+      const stained: number[] = [];
+      for (const index of to) {
+        const band = bands[index] as Band;
+        const values = clean[band.heightClass] as Int32Array;
+        const reach = firstStain(band, start, xs, places);
+        if (reach < places) {
+          stained.push(index);
+          continue;
+        }
+        into.strips[index] = values;
+        raise(here, upTo[band.low] as Int32Array, values, first, places);
+      }
+      for (const index of stained) {
+        const band = bands[index] as Band;
+        const values = clean[band.heightClass] as Int32Array;
+        const low = upTo[band.low] as Int32Array;
+        if (!mayMatter(here, low, values, first, places, slack)) {
+          into.strips[index] = null;
+          continue;
+        }
+        const own = into.own[index] ?? new Int32Array(places);
+        into.own[index] = own;
+        this.#stainedStrip(index, from, values, own);
+        into.strips[index] = own;
+        raise(here, low, own, first, places);
+      }
+    }
+    return { from, strips: into.strips, upTo, slack };
+  }
+
+  /** A strip that runs past defects: parts one after the other, each where it is clear under itself. */
+  #stainedStrip(index: number, from: number, clean: Int32Array, into: Int32Array): void {
+    const { layout, value } = this;
+    const { xs, ends, fits } = layout;
+    const band = layout.bands[index] as Band;
+    const fit = fits[index] as Uint8Array;
+    const places = xs.length;
+    const parts = layout.partsOf[band.heightClass] as number;
+    const reach = firstStain(band, xs[from] as number, xs, places);
+    for (let to = from; to < places; to++) into[to] = to <= reach ? (clean[to] as number) : 0;
+    let best = 0;
+    for (let at = from; at < places; at++) {
+      const here = into[at] as number;
+      if (here > best) best = here;
+      else into[at] = best;
+      for (let part = 0, row = at; part < parts; part++, row += places) {
+        if (fit[row] === 0) continue;
+        const end = ends[row] as number;
+        const with_ = best + (value[part] as number);
+        if (with_ > (into[end] as number)) into[end] = with_;
+      }
+    }
+    for (let to = from; to < places; to++)
+      if ((into[to] as number) > (clean[to] as number)) into[to] = clean[to] as number;
+  }
+}
+
+function newSection(layout: BoardLayout) {
+  const row = () => new Int32Array(layout.xs.length);
+  return {
+    strips: layout.bands.map((): Int32Array | null => null),
+    own: layout.bands.map((): Int32Array | null => null),
+    upTo: Array.from(layout.ys, row),
+    clean: layout.heights.map(row),
+  };
+}
+
+/** The last place along up to which a strip that begins at `start` is clean; past the last place where all of it is. */
+function firstStain(band: Band, start: number, xs: Int32Array, places: number): number {
+  const stain = band.stains.find(({ x2 }) => x2 > start);
+  if (!stain) return places;
+  let low = 0;
+  let high = places;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((xs[middle] as number) > stain.x1) high = middle;
+    else low = middle + 1;
+  }
+  return low - 1;
+}
+
+function raise(here: Int32Array, low: Int32Array, strip: Int32Array, first: number, places: number): void {
+  for (let to = first; to < places; to++) {
+    const value = (low[to] as number) + (strip[to] as number);
+    if (value > (here[to] as number)) here[to] = value;
+  }
+}
+
+function mayMatter(here: Int32Array, low: Int32Array, strip: Int32Array, first: number, places: number, slack: number) {
+  for (let to = first; to < places; to++) {
+    const value = (low[to] as number) + (strip[to] as number);
+    if (value > 0 && value > (here[to] as number) - slack) return true;
+  }
+  return false;
+}
+
+/** Bounded knapsacks over length, one row more for each part, narrow parts first. */
+function cleanRows(layout: BoardLayout, value: Int32Array): Int32Array[] {
+  const size = layout.board.length + 1;
+  const rows = [new Int32Array(size)];
+  for (let part = 0; part < layout.parts.length; part++) {
+    const row = Int32Array.from(rows[part] as Int32Array);
+    const length = layout.length[part] as number;
+    let left = layout.count[part] as number;
+    for (let copies = 1; left > 0; copies *= 2) {
+      const taken = Math.min(copies, left);
+      left -= taken;
+      const span = taken * length;
+      const worth = taken * (value[part] as number);
+      if (worth > 0)
+        for (let at = size - 1; at >= span; at--) {
+          const candidate = (row[at - span] as number) + worth;
+          if (candidate > (row[at] as number)) row[at] = candidate;
+        }
+    }
+    rows.push(row);
+  }
+  return rows;
+}

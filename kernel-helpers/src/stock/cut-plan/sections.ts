@@ -1,0 +1,223 @@
+import type { Band } from './board-layout.js';
+import type { BoardValues } from './board-values.js';
+import type { GridSection, GridStrip } from './grid-job.js';
+
+/** A section that may come next on a board, and the parts left after it. */
+export interface NextSection {
+  section: GridSection;
+  /** Index of the place along where it ends. */
+  to: number;
+  /** Copies of each of the job's parts that are left. */
+  left: Uint16Array;
+  /** Value of the parts in it. */
+  value: number;
+}
+
+/** Copies left as a key of a map. */
+export function keyOf(left: Uint16Array): string {
+  return String.fromCharCode(...left);
+}
+
+/**
+ * All sections that begin at a place and give up no more than some value against the best; of sections that hold the same
+ * parts the shortest. A section that another one, no longer, adds parts to may be left out.
+ *
+ * @param values  the board and what parts are worth
+ * @param from  index of the place along
+ * @param left  copies of each of the job's parts still to cut
+ * @param slack  value that may be given up
+ * @param mostSteps  work allowed, in steps
+ * @param ends  ends of the section that are asked for, as indexes of places; all, or only the board's end
+ * @returns the sections, and the steps used; `complete` is false where the work allowed did not do
+ * @internal
+ */
+export function nextSections(
+  values: BoardValues,
+  from: number,
+  left: Uint16Array,
+  slack: number,
+  mostSteps: number,
+  ends: 'all' | 'last',
+): { sections: NextSection[]; steps: number; complete: boolean } {
+  const { layout } = values;
+  const { xs, ys, bands, bandsTo, parts, ends: endsOf, fits, length, width, partsOf } = layout;
+  const worth = values.value;
+  const places = xs.length;
+  const held = values.section(from, slack + 1);
+  const whole = held.upTo.at(-1) as Int32Array;
+  const start = xs[from] as number;
+  const seen = new Set<string>();
+  const sections: NextSection[] = [];
+  const now = left.slice();
+  const strips: GridStrip[] = [];
+  let steps = 0;
+  let complete = true;
+  let to = 0;
+  let last = 0;
+
+  const clearBetween = (lower: Band, upper: Band) =>
+    !layout.board.defects.some(
+      ({ x1, x2, y1, y2 }) =>
+        x2 > start && x1 < last && y1 < (ys[upper.high] as number) && y2 > (ys[lower.low] as number),
+    );
+
+  /** Places strips below `y` whose value is at least `need`; tells whether any was found. */
+  function below(y: number, need: number, given: number, above: Band | undefined): boolean {
+    if (++steps > mostSteps) {
+      complete = false;
+      return true;
+    }
+    let found = false;
+    for (let top = y; top > 0 && ((held.upTo[top] as Int32Array)[to] as number) >= need; top--)
+      for (const index of bandsTo[top] as number[]) {
+        const band = bands[index] as Band;
+        const strip = held.strips[index];
+        if (!strip) continue;
+        const low = (held.upTo[band.low] as Int32Array)[to] as number;
+        if ((strip[to] as number) === 0 || (strip[to] as number) + low < need) continue;
+        const clean = cleanWithin(band, start, last);
+        if (clean && !band.tight) continue;
+        // Two strips that touch may be swapped where both together are clean: the wider one lies below.
+        if (above?.low === top && band.heightClass < above.heightClass && clearBetween(band, above)) continue;
+        const more = (value: number) => below(band.low, need - value, given + value, band);
+        if (clean ? fillClean(band, need - low, more) : fillStained(index, strip, need - low, more)) found = true;
+        if (!complete) return true;
+      }
+    if (found) return true;
+    if (need > 0) return false;
+    if (strips.length === 0) return false;
+    const key = keyOf(now);
+    if (!seen.has(key)) {
+      seen.add(key);
+      sections.push({
+        section: {
+          x1: start,
+          x2: last,
+          strips: strips.map((strip) => ({ ...strip, places: [...strip.places] })).reverse(),
+        },
+        to,
+        left: now.slice(),
+        value: given,
+      });
+    }
+    return true;
+  }
+
+  /** Fills a clean strip with at least `need`; order does not matter there. */
+  function fillClean(band: Band, need: number, more: (value: number) => boolean): boolean {
+    const strip: GridStrip = { y1: ys[band.low] as number, y2: ys[band.high] as number, places: [] };
+    strips.push(strip);
+    const most = partsOf[band.heightClass] as number;
+    let found = false;
+    const choose = (upTo: number, room: number, value: number): void => {
+      if (++steps > mostSteps) {
+        complete = false;
+        return;
+      }
+      if (value + (values.row(upTo)[room] as number) < need) return;
+      if (upTo === 0) {
+        if (strip.places.length === 0) return;
+        for (let part = 0; part < most; part++)
+          if ((now[parts[part] as number] as number) > 0 && (length[part] as number) <= room) return;
+        if (more(value)) found = true;
+        return;
+      }
+      const part = upTo - 1;
+      const span = length[part] as number;
+      const number = parts[part] as number;
+      const copies = Math.min(now[number] as number, Math.floor(room / span));
+      for (let taken = 0; taken < copies; taken++)
+        strip.places.push({ part: number, x: last - room + taken * span, y: strip.y1 });
+      now[number] = (now[number] as number) - copies;
+      for (let taken = copies; taken >= 0; taken--) {
+        choose(upTo - 1, room - taken * span, value + taken * (worth[part] as number));
+        if (taken > 0) {
+          strip.places.pop();
+          now[number] = (now[number] as number) + 1;
+        }
+        if (!complete) {
+          for (let rest = taken - 1; rest > 0; rest--) {
+            strip.places.pop();
+            now[number] = (now[number] as number) + 1;
+          }
+          break;
+        }
+      }
+    };
+    choose(most, last - start, 0);
+    strips.pop();
+    return found;
+  }
+
+  /** Fills a strip that runs past defects, from its right end: the last part as far right as it goes leaves most room. */
+  function fillStained(index: number, best: Int32Array, need: number, more: (value: number) => boolean): boolean {
+    const band = bands[index] as Band;
+    const fit = fits[index] as Uint8Array;
+    const strip: GridStrip = { y1: ys[band.low] as number, y2: ys[band.high] as number, places: [] };
+    strips.push(strip);
+    const most = partsOf[band.heightClass] as number;
+    const tried = new Set<string>();
+    let found = false;
+    const choose = (end: number, value: number): boolean => {
+      if (++steps > mostSteps) {
+        complete = false;
+        return true;
+      }
+      if (value + (best[end] as number) < need) return false;
+      const key = `${String.fromCharCode(end)}${keyOf(now)}`;
+      if (tried.has(key)) return true;
+      tried.add(key);
+      let longer = false;
+      for (let part = most - 1; part >= 0; part--) {
+        const number = parts[part] as number;
+        if ((now[number] as number) === 0) continue;
+        const row = part * places;
+        let at = lastBefore(endsOf, row, from, end);
+        while (at >= from && (fit[row + at] as number) === 0) at--;
+        if (at < from) continue;
+        if (value + (worth[part] as number) + (best[at] as number) < need) continue;
+        const x = xs[at] as number;
+        const y = (fit[row + at] as number) & 1 ? strip.y1 : strip.y2 - (width[part] as number);
+        strip.places.unshift({ part: number, x, y });
+        now[number] = (now[number] as number) - 1;
+        if (choose(at, value + (worth[part] as number))) longer = true;
+        now[number] = (now[number] as number) + 1;
+        strip.places.shift();
+        if (!complete) return true;
+      }
+      if (longer) return true;
+      if (value < need || strip.places.length === 0) return false;
+      if (more(value)) found = true;
+      return true;
+    };
+    choose(to, 0);
+    strips.pop();
+    return found;
+  }
+
+  const least = ends === 'all' ? from + 1 : places - 1;
+  for (to = least; to < places && complete; to++) {
+    last = xs[to] as number;
+    const need = values.rest[from] as number;
+    const wanted = Math.max(1, need - slack - (values.rest[to] as number));
+    if ((whole[to] as number) < wanted) continue;
+    below(ys.length - 1, wanted, 0, undefined);
+  }
+  return { sections, steps, complete };
+}
+
+function cleanWithin(band: Band, from: number, to: number): boolean {
+  return !band.stains.some(({ x1, x2 }) => x2 > from && x1 < to);
+}
+
+/** Largest place at or after `from` whose end is no later than `end`; less than `from` where there is none. */
+function lastBefore(ends: Int32Array, row: number, from: number, end: number): number {
+  let low = from;
+  let high = end;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((ends[row + middle] as number) <= end) low = middle + 1;
+    else high = middle;
+  }
+  return low - 1;
+}

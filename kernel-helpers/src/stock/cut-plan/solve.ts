@@ -1,0 +1,216 @@
+import { chooseBoards, type Demand } from './board-choice.js';
+import { type BoardLayout, layOutBoard } from './board-layout.js';
+import { BoardValues } from './board-values.js';
+import type { GridBoard, GridCutting, GridJob } from './grid-job.js';
+import { pack, type Valuation } from './pack.js';
+
+/** How far a job on the grid is solved. */
+export interface Solution {
+  cuttings: GridCutting[] | undefined;
+  cost: number;
+  area: number;
+  /** No plan costs less. */
+  bound: number;
+  proven: boolean;
+  leastArea: boolean;
+  steps: number;
+}
+
+/**
+ * Solves a job on the grid, step by step: each value given out is what is known so far; the last is the result. Budgets count
+ * work, so that a job has one result.
+ *
+ * @internal
+ */
+export function* solveSteps(job: GridJob, effort = 1): Generator<Solution, Solution> {
+  const search = new Search(job);
+  yield* search.firstPlan();
+  yield* search.prove(effort);
+  return search.known();
+}
+
+const workPerEffort = 20_000_000;
+
+class Search {
+  readonly #job: GridJob;
+  readonly #crosscutFirst: boolean;
+  readonly #layouts: BoardLayout[];
+  readonly #counts: Uint16Array;
+  readonly #area: Valuation;
+  readonly #prices: number[];
+  readonly #alike: number[];
+  readonly #proofs: Demand[] = [];
+  /** Sets of boards in which nothing was found, without a proof. */
+  readonly #open: Demand[] = [];
+  #bound = 0;
+  #boundPrice = 0;
+  #frozen = false;
+  #best: { cuttings: GridCutting[]; price: number; cost: number; area: number } | undefined;
+  #steps = 0;
+
+  constructor(job: GridJob) {
+    this.#job = job;
+    this.#crosscutFirst = job.firstCut === 'crosscut';
+    const known = new Map<string, BoardLayout>();
+    this.#layouts = job.boards.map((board) => {
+      const key = likeness({ ...board, cost: 0 });
+      const layout = known.get(key) ?? layOutBoard(job, board);
+      known.set(key, layout);
+      return layout;
+    });
+    this.#counts = Uint16Array.from(job.parts, ({ count }) => count);
+    this.#area = this.#value(Int32Array.from(areaWorth(job)));
+    this.#prices = pricesOf(job.boards);
+    const seen = new Map<string, number>();
+    this.#alike = job.boards.map((board, index) => {
+      const key = likeness(board);
+      const before = seen.get(key) ?? -1;
+      seen.set(key, index);
+      return before;
+    });
+    this.#demand(this.#area);
+  }
+
+  known(): Solution {
+    const best = this.#best;
+    const proven = best !== undefined && this.#bound >= best.cost;
+    return {
+      cuttings: best?.cuttings,
+      cost: best?.cost ?? Number.POSITIVE_INFINITY,
+      area: best?.area ?? Number.POSITIVE_INFINITY,
+      bound: best ? Math.min(this.#bound, best.cost) : this.#bound,
+      proven,
+      leastArea: best !== undefined && this.#boundPrice >= best.price,
+      steps: this.#steps,
+    };
+  }
+
+  /** A plan at once: sets of boards from the cheapest up, little work for each. */
+  *firstPlan(): Generator<Solution> {
+    let reserve = 0;
+    for (let tries = 0; !this.#best; tries++) {
+      if (tries > 0 && tries % 12 === 0) reserve += 0.03;
+      const roomy = this.#proofs.map(({ gives, need }) => ({ gives, need: Math.ceil(need * (1 + reserve)) }));
+      const choice = chooseBoards(
+        this.#prices,
+        [...roomy, ...this.#open],
+        this.#alike,
+        Number.POSITIVE_INFINITY,
+        20_000,
+      );
+      if (!choice.boards) {
+        if (choice.certain && reserve === 0 && this.#open.length === 0) this.#bound = Number.POSITIVE_INFINITY;
+        break;
+      }
+      if (tries === 0 && choice.certain) this.#raiseBound(choice.boards);
+      this.#try(choice.boards, { width: 6, branches: 8, pace: 1, steps: 60_000, look: 1500 });
+    }
+    this.#open.length = 0;
+    yield this.known();
+  }
+
+  /** Sets of boards from the cheapest up until one holds the parts, each shown to hold them or shown not to. */
+  *prove(effort: number): Generator<Solution> {
+    const work = this.#steps + effort * workPerEffort;
+    while (this.#steps < work) {
+      const below = this.#best?.price ?? Number.POSITIVE_INFINITY;
+      const choice = chooseBoards(this.#prices, [...this.#proofs, ...this.#open], this.#alike, below);
+      if (!choice.certain) return;
+      if (!choice.boards) {
+        if (!this.#frozen) {
+          this.#bound = this.#best?.cost ?? Number.POSITIVE_INFINITY;
+          this.#boundPrice = this.#best?.price ?? Number.POSITIVE_INFINITY;
+        }
+        return;
+      }
+      if (!this.#frozen) this.#raiseBound(choice.boards);
+      const found =
+        this.#try(choice.boards, { width: 10, branches: 10, pace: 1, steps: 100_000, look: 3000 }) ??
+        this.#try(choice.boards, { width: 30, branches: 20, pace: 2, steps: 300_000, look: 10_000 }) ??
+        this.#try(choice.boards, {
+          width: 1e9,
+          branches: Number.POSITIVE_INFINITY,
+          pace: Number.POSITIVE_INFINITY,
+          steps: 1_000_000,
+          look: 0,
+        });
+      if (found === undefined) this.#frozen = true;
+      yield this.known();
+    }
+  }
+
+  /** True where the parts fit, false where that is impossible, undefined where nothing was found. */
+  #try(
+    boards: number[],
+    how: { width: number; branches: number; pace: number; steps: number; look: number },
+  ): boolean | undefined {
+    const packing = pack({
+      boards,
+      counts: this.#counts,
+      guide: this.#area,
+      limits: [],
+      crosscutFirst: this.#crosscutFirst,
+      ...how,
+    });
+    this.#steps += packing.steps + 100;
+    this.#open.pop();
+    if (packing.cuttings) {
+      this.#keep(packing.cuttings);
+      return true;
+    }
+    // Any other set has a board outside this one.
+    const outside: Demand = { gives: this.#prices.map((_, board) => (boards.includes(board) ? 0 : 1)), need: 1 };
+    if (packing.impossible) this.#proofs.push(outside);
+    else this.#open.push(outside);
+    return packing.impossible ? false : undefined;
+  }
+
+  #keep(cuttings: GridCutting[]): void {
+    const used = cuttings.map(({ board }) => board);
+    const price = used.reduce((sum, board) => sum + (this.#prices[board] as number), 0);
+    if (this.#best && this.#best.price <= price) return;
+    const sum = (key: 'cost' | 'area') =>
+      used.reduce((total, board) => total + (this.#job.boards[board] as GridBoard)[key], 0);
+    this.#best = { cuttings, price, cost: sum('cost'), area: sum('area') };
+  }
+
+  #raiseBound(boards: number[]): void {
+    this.#bound = boards.reduce((sum, board) => sum + (this.#job.boards[board] as GridBoard).cost, 0);
+    this.#boundPrice = boards.reduce((sum, board) => sum + (this.#prices[board] as number), 0);
+  }
+
+  #value(worth: Int32Array): Valuation {
+    const known = new Map<BoardLayout, BoardValues>();
+    const boards = this.#layouts.map((layout) => {
+      const values = known.get(layout) ?? new BoardValues(layout, worth, this.#crosscutFirst);
+      known.set(layout, values);
+      return values;
+    });
+    return { worth, boards };
+  }
+
+  #demand({ worth, boards }: Valuation): void {
+    const need = this.#counts.reduce((sum, count, part) => sum + count * (worth[part] as number), 0);
+    this.#proofs.push({ gives: boards.map(({ best }) => Math.min(best, need)), need });
+  }
+}
+
+/** Area of each part, in units so coarse that all parts together come to less than a thousand million. */
+function areaWorth(job: GridJob): number[] {
+  const areas = job.parts.map(({ length, width }) => length * width);
+  const total = areas.reduce((sum, area, part) => sum + area * (job.parts[part]?.count ?? 0), 0);
+  const unit = Math.max(1, total / 1e8);
+  return areas.map((area) => Math.max(1, Math.round(area / unit)));
+}
+
+/** One price for cost first and area second, where both fit into whole numbers that are exact. */
+function pricesOf(boards: GridBoard[]): number[] {
+  const areas = boards.map(({ area }) => area).reduce((sum, area) => sum + area, 0) + 1;
+  const costs = boards.map(({ cost }) => cost).reduce((sum, cost) => sum + cost, 0);
+  if (costs * areas < 2 ** 50) return boards.map(({ cost, area }) => cost * areas + area);
+  return boards.map(({ cost }) => cost);
+}
+
+function likeness({ length, width, cost, area, defects, takes }: GridBoard): string {
+  return JSON.stringify([length, width, cost, area, defects, takes]);
+}

@@ -1,0 +1,119 @@
+import { ShopError } from '../measure/shop-error.js';
+import type { PartsToCut } from './blanks.js';
+import type { BoardLayout, NumberedCut } from './board-layouts.js';
+import type { RoughPart } from './rough-parts.js';
+
+/** One setting of a machine, and all that is done while it stands there. In. */
+export interface SetUp {
+  stage: 'rough' | 'planing' | 'parting' | 'final';
+  machine: 'crosscut stop' | 'rip fence' | 'planer';
+  /** From the blade to the stop or fence, or the thickness. */
+  setting: number;
+  /** `board A: cut 2 (side)` or `side, 2 pieces`. */
+  pieces: string[];
+}
+
+interface Area {
+  from: number;
+  to: number;
+  low: number;
+  high: number;
+}
+
+/** Settings closer than this are one, in. */
+const same = 1 / 128;
+
+/**
+ * All cuts and passes by machine and setting: stop, fence or thickness is set once, and all that is for it is done. Rough cuts
+ * come first, board by board in the order of their numbers; then blanks are planed, cut apart, and parts brought to size. The
+ * setting of a rough cut is the size of the piece that is kept.
+ *
+ * @param work.layouts  see `boardLayouts`; in
+ * @param work.milling  see `millingLoss`; nothing for sheets, which are sawn to size at once
+ * @param work.kerf  of the saw, in
+ * @returns in each stage the largest setting first, so that a stop only moves one way
+ * @throws ShopError  a cut that does not go right across a piece: it cannot be sawn
+ * @see common practice, no source
+ */
+export function setUps(work: {
+  layouts: readonly BoardLayout[];
+  milling?: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'blanks'> };
+  kerf: number;
+}): SetUp[] {
+  const { layouts, milling, kerf } = work;
+  const all: SetUp[] = layouts.flatMap((layout) => sawn(layout, kerf));
+  for (const { name, parts, thickness, because } of milling?.toCut.blanks ?? []) {
+    const pieces = [because === 'part' ? name : `${name} (${parts.join(', ')})`];
+    all.push({ stage: 'planing', machine: 'planer', setting: thickness, pieces });
+  }
+  for (const { name, count, finished } of milling?.rough ?? []) {
+    const pieces = [count === 1 ? name : `${name}, ${count} pieces`];
+    all.push({ stage: 'final', machine: 'rip fence', setting: finished.width, pieces });
+    all.push({ stage: 'final', machine: 'crosscut stop', setting: finished.length, pieces });
+  }
+  const list: SetUp[] = [];
+  for (const next of all) {
+    const before = list.find(
+      ({ stage, machine, setting }) =>
+        stage === next.stage && machine === next.machine && Math.abs(setting - next.setting) < same,
+    );
+    if (before) before.pieces.push(...next.pieces);
+    else list.push(next);
+  }
+  return list.sort((a, b) => rank(a) - rank(b) || b.setting - a.setting);
+}
+
+/** Rough crosscuts before rips; final rips before crosscuts, so that a torn corner goes with the end. */
+function rank({ stage, machine }: SetUp): number {
+  const stages = { rough: 0, planing: 2, parting: 3, final: 4 };
+  const second = stage === 'final' ? machine === 'crosscut stop' : machine === 'rip fence';
+  return stages[stage] + (second ? 1 : 0);
+}
+
+/** Each cut of a board with its setting. */
+function sawn(layout: BoardLayout, kerf: number): SetUp[] {
+  const { board } = layout;
+  const areas: Area[] = [{ from: 0, to: board.length, low: 0, high: board.width }];
+  return layout.cuts.flatMap((cut): SetUp[] => {
+    const [near, far] = part(areas, cut, kerf, board.mark);
+    if (cut.trims) return [];
+    const inside = (area: Area) =>
+      layout.parts.filter(
+        ({ fromEnd, fromEdge, length, width }) =>
+          fromEnd >= area.from - same &&
+          fromEnd + length <= area.to + same &&
+          fromEdge >= area.low - same &&
+          fromEdge + width <= area.high + same,
+      );
+    const kept = inside(near).length > 0 || inside(far).length === 0 ? near : far;
+    const names = inside(kept).map(({ name }) => name);
+    return [
+      {
+        stage: cut.afterPlaning ? 'parting' : 'rough',
+        machine: cut.kind === 'crosscut' ? 'crosscut stop' : 'rip fence',
+        setting: cut.kind === 'crosscut' ? kept.to - kept.from : kept.high - kept.low,
+        pieces: [`board ${board.mark}: cut ${cut.number} (${names.join(', ') || 'offcut'})`],
+      },
+    ];
+  });
+}
+
+/** Parts the piece that a cut goes right across, and gives both halves. */
+function part(areas: Area[], cut: NumberedCut, kerf: number, mark: string): [Area, Area] {
+  const { kind, at, from, to } = cut;
+  const index = areas.findIndex((area) =>
+    kind === 'crosscut'
+      ? Math.abs(area.low - from) < same && Math.abs(area.high - to) < same && area.from < at + same && at < area.to
+      : Math.abs(area.from - from) < same && Math.abs(area.to - to) < same && area.low < at + same && at < area.high,
+  );
+  const area = areas[index];
+  if (!area)
+    throw new ShopError(`board ${mark}: cut ${cut.number} does not go right across a piece; a saw cannot make it`);
+  const near = kind === 'crosscut' ? { ...area, to: at } : { ...area, high: at };
+  const far =
+    kind === 'crosscut'
+      ? { ...area, from: Math.min(area.to, at + kerf) }
+      : { ...area, low: Math.min(area.high, at + kerf) };
+  areas.splice(index, 1, near, far);
+  return [near, far];
+}

@@ -1,0 +1,104 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { commissionIn } from '../../kernel-helpers/src/record/commission.js';
+import { commissionFolder, testFolder, versions } from './setting.js';
+
+const offcut = { mark: 'A-1', thickness: 1, width: 6, length: 30, price: 10, inHand: true };
+const bought = { mark: 'A', thickness: 1, width: 8, length: 96, price: 10 };
+const results = { boards: [bought], offcuts: [offcut] };
+
+interface Stock {
+  stock: { boards: object[]; offcuts: object[] };
+}
+const open = (folder: string, said: string[] = []) =>
+  commissionIn<Stock>({ folder, shapes: { stock: z.looseObject({}) }, versions, say: (line) => said.push(line) });
+
+afterEach(() => {
+  delete process.env.COMMISSION_REHEARSAL;
+});
+
+describe("offcuts in the shop's stock", () => {
+  it('go from one commission to the next, once, however often they are kept', () => {
+    const root = testFolder();
+    const first = commissionFolder(root, '2026-01-02-chest');
+    const said: string[] = [];
+    for (let i = 0; i < 2; i++) {
+      const job = open(first, said);
+      expect(job.stock().boards).toEqual([]);
+      job.decide('stock', { inputs: {}, results });
+      job.keepOffcuts();
+    }
+    expect(said).toContain("In the shop's stock: offcuts A-1.");
+    expect(open(commissionFolder(root, '2026-02-03-box')).stock().boards).toEqual([offcut]);
+    expect(existsSync(join(root, 'data', 'stock.json.lock'))).toBe(false);
+  });
+
+  it('leave what the maker typed as it was typed', () => {
+    const root = testFolder();
+    const folder = commissionFolder(root);
+    const own = { mark: 'S1', thickness: '4/4', width: '7 1/4 in', length: '3 ft', price: 9 };
+    const file = join(root, 'data', 'stock.json');
+    writeFileSync(file, JSON.stringify({ boards: [own] }));
+    const job = open(folder);
+    expect(job.stock().boards).toMatchObject([{ mark: 'S1', width: 7.25, inHand: true }]);
+    job.decide('stock', { inputs: {}, results: { boards: [{ ...bought, mark: 'S1' }], offcuts: [] } });
+    job.keepOffcuts();
+    expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({ boards: [own] });
+    expect(open(commissionFolder(root, '2026-05-05-next')).stock().boards).toEqual([]);
+    expect(open(folder).stock().boards, 'the commission itself may plan again').toHaveLength(1);
+  });
+
+  it('need a decision first', () => {
+    expect(() => open(commissionFolder()).keepOffcuts()).toThrow('stock is not decided yet');
+  });
+
+  it('a check sees the stock as it was when the commission was planned, and writes nothing', () => {
+    const root = testFolder();
+    const folder = commissionFolder(root, '2026-01-02-chest');
+    const job = open(folder);
+    job.stock();
+    job.decide('stock', { inputs: {}, results });
+    job.keepOffcuts();
+    const other = commissionFolder(root, '2026-02-03-box');
+    const next = open(other);
+    next.stock();
+    next.decide('stock', { inputs: {}, results: { boards: [], offcuts: [{ ...offcut, mark: 'Z-1' }] } });
+    next.keepOffcuts();
+    const file = readFileSync(join(root, 'data', 'stock.json'), 'utf8');
+    expect(open(folder).stock().boards).toHaveLength(1);
+    process.env.COMMISSION_REHEARSAL = testFolder();
+    const rehearsed = open(folder);
+    expect(rehearsed.stock().boards).toEqual([]);
+    rehearsed.keepOffcuts();
+    expect(readFileSync(join(root, 'data', 'stock.json'), 'utf8')).toBe(file);
+  });
+
+  it('stay as they were when the file cannot be read, and the message names file and field', () => {
+    const root = testFolder();
+    const folder = commissionFolder(root);
+    const file = join(root, 'data', 'stock.json');
+    for (const [text, message] of [
+      ['{', 'not JSON'],
+      ['{"boards": [{"mark": "A"}]}', '0.thickness: nothing given'],
+    ] as const) {
+      writeFileSync(file, text);
+      const job = open(folder);
+      expect(() => job.stock()).toThrow(file);
+      expect(() => job.stock()).toThrow(message);
+      job.decide('stock', { inputs: {}, results });
+      expect(() => job.keepOffcuts()).toThrow(message);
+      expect(readFileSync(file, 'utf8')).toBe(text);
+    }
+  });
+
+  it('are nobody’s in practice', () => {
+    const folder = testFolder();
+    const said: string[] = [];
+    const job = open(folder, said);
+    expect(job.stock()).toEqual({ boards: [], marks: [] });
+    job.keepOffcuts();
+    expect(said).toEqual(['Practice: no offcut goes back into the stock.']);
+  });
+});
