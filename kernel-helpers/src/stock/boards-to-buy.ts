@@ -1,9 +1,9 @@
 import { randomLcg } from 'd3-random';
 import { z } from 'zod';
-import { judge, tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { amount, oneOf, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { judge, tape } from '../measure/verdict.js';
 import { boardFeet } from './board-feet.js';
 import { lumberGrade } from './lumber-data.js';
 

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { tape } from '../measure/verdict.js';
 import { amount, known, readParameters, size, words } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { tape } from '../measure/verdict.js';
 import { species } from '../wood/species.js';
 import type { Defect } from './cut-plan/plan.js';
 import { readDefect } from './defects.js';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { tape } from '../measure/verdict.js';
 import { readParameters, size, words } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { tape } from '../measure/verdict.js';
 import type { Defect } from './cut-plan/plan.js';
 
 const place = (why: string) => size({ least: 0, most: 240, why });

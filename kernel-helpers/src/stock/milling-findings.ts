@@ -1,5 +1,5 @@
-import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import type { PartsToCut } from './blanks.js';
 import type { Board } from './boards.js';
 import type { MilledBlank, Milling } from './milling-loss.js';

@@ -1,5 +1,5 @@
-import { judge } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
+import { judge } from '../measure/verdict.js';
 import type { CutPlan } from './cut-plan/plan.js';
 
 /**

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { judge } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { amount, known, readParameters } from '../measure/parameters.js';
+import { judge } from '../measure/verdict.js';
 import { allMoistureExcluding } from '../wood/moisture-excluding.js';
 import { type Finish, finish } from './finishes.js';
 import type { SurfaceArea } from './surface-areas.js';

@@ -1,5 +1,5 @@
-import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Handle } from './handle.js';
 import { leastUnder } from './lettering-findings.js';
 import type { Extent } from './outline.js';

@@ -1,6 +1,6 @@
-import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate } from '../measure/formula.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Lettering } from './lettering.js';
 import { vWidthFormula } from './v-groove.js';
 

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import type { SizedBox } from '../box/size-box.js';
-import { tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate } from '../measure/formula.js';
 import { amount, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { tape } from '../measure/verdict.js';
 import { type CentreLine, centreLines } from './centre-lines.js';
 import { connectedAreas } from './connected-areas.js';
 import { cuttingTimeFormula, wayOfTheBit } from './cutting-time.js';

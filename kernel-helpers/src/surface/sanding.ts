@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import type { SizedBox } from '../box/size-box.js';
-import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.js';
 import { formatLength } from '../measure/length.js';
 import { amount, readParameters, size } from '../measure/parameters.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 import { type GritStep, gritOrder, mostGritStep } from './grit-order.js';
 import { type SurfaceArea, surfaceAreas } from './surface-areas.js';
 

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { judge, rounding, tape } from '../measure/verdict.js';
 import type { Finding } from '../measure/finding.js';
 import { oneOf, readParameters, size } from '../measure/parameters.js';
+import { judge, rounding, tape } from '../measure/verdict.js';
 
 /** How a routed cut is set up. Lengths as text or inches. */
 export interface RouterSetUp {

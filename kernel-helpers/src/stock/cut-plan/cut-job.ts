@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { formatLength } from '../../measure/length.js';
 import { amount, oneOf, readParameters, size, words } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
+import { tape } from '../../measure/verdict.js';
 import type { CutBoard, CutPart, Defect, FirstCut } from './plan.js';
 
 /** What a cut plan is asked for. Lengths in inches, or as typed: `9 1/2 in`, `240 mm`. */
@@ -100,8 +100,6 @@ const job = z.strictObject({
     .default({ length: 6, width: 1.5 }),
   effort: amount({ least: 0.1, most: 100, why: '1 is usual, 10 looks ten times as long' }).default(1),
 }) as unknown as z.ZodType<CutJob>;
-
-const tape = (inches: number) => formatLength(inches, { system: 'both', denominator: 64 });
 
 /**
  * Reads a cutting job as it was typed.

@@ -2,5 +2,6 @@
 declare module 'd3-random' {
   type Source = () => number;
   export function randomLcg(seed: number): Source;
+  export const randomInt: { source(source: Source): (from: number, below: number) => () => number };
   export const randomNormal: { source(source: Source): (mean: number, deviation: number) => () => number };
 }
