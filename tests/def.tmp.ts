@@ -1,0 +1,3 @@
+import { templateCommission, command } from './sheets/setting.js';
+const { folder } = templateCommission();
+const done = command('work', folder); console.log(done.stdout, done.stderr); console.log(folder);
