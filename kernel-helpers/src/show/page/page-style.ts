@@ -78,7 +78,7 @@ footer { border-top: 1px solid var(--rule); margin-top: 3rem; padding-top: 0.8re
   p, li { orphans: 3; widows: 3; }
   thead { display: table-header-group; }
   table, tr, figure, img, pre, .math, .daybook-caution, .problems { break-inside: avoid; }
-  table.record { break-inside: auto; }
+  table.record, table:has(tr:nth-child(12)) { break-inside: auto; }
   p:has(+ .output), p:has(+ table), .daybook-findings > p { break-after: avoid; }
   th, td { padding-top: 0.17em; padding-bottom: 0.17em; }
   .output, .math { overflow: visible; }
