@@ -39,7 +39,10 @@ describe('a finish', () => {
     const rule = 'the finish that the lid was fitted for';
     expect(verdict(plan({ finish: 'shellac', coats: 2, planned: 'shellac-2-coats' }), rule)).toBe('ok');
     expect(verdict(plan({ finish: 'shellac', coats: 3, planned: 'shellac-2-coats' }), rule)).toBe('watch');
-    expect(verdict(plan({ planned: '' }), rule)).toBe('watch');
+    expect(verdict(plan({ planned: 'shellac-2-coats' }), rule)).toBe('watch');
+    expect(verdict(plan({ finish: 'shellac', planned: '' }), rule)).toBe('watch');
+    // Nothing is published for an oil-wax: bare wood is the safe side.
+    expect(verdict(plan({ planned: '' }), rule)).toBe('ok');
   });
 
   test('a cold shop is a watch', () => {
