@@ -21,6 +21,10 @@ test.each([
   ['01-brief.ipynb', "species: 'walnut-black'", "species: 'walnut'", /species.*walnut-black/],
   ['02-sizing.ipynb', "bottomGrooveDepth: '1/4 in'", "bottomGrooveDepth: '3/4 in'", /bottomGrooveDepth.*3\/4/],
   ['03-wood-and-air.ipynb', 'humidifyTo: 0.3', 'humidifyTo: 30', /humidifyTo.*30/],
+  ['08-lettering-and-surface.ipynb', "text: 'TEA 2027'", "text: ''", /text.*possible: some letters/],
+  ['08-lettering-and-surface.ipynb', "text: 'TEA 2027'", "text: 'Ж 2027'", /text: "Ж" given.*face/],
+  ['08-lettering-and-surface.ipynb', "height: '3/4 in'", "height: '3 in'", /height: 3 in.*a height of at most/],
+  ['08-lettering-and-surface.ipynb', "face: 'roman'", "face: 'gothic'", /face.*gothic.*roman, book, plain/],
   ['09-hours-cost-quote.ipynb', 'margin: 0.2', 'margin: 20', /margin.*20/],
 ])('%s with %s as %s gives one message and no entry', async (file, from, to, message) => {
   const other = copyOf(folder, 'bad');

@@ -41,12 +41,11 @@ describe('the largest circle inside', () => {
           const [nextX, nextY] = corners[(i + 1) % 3] as LidPoint;
           return Math.hypot(nextX - x, nextY - y);
         });
-        const inradius = (2 * Math.abs(area)) / (sides[0]! + sides[1]! + sides[2]!);
+        const inradius = (2 * Math.abs(area)) / sides.reduce((sum, side) => sum + side, 0);
         fc.pre(inradius > 0.05);
-        const { x, y, radius } = largest([corners], 0.01);
+        const { radius } = largest([corners], 0.01);
         expect(radius).toBeLessThanOrEqual(inradius + 1e-9);
-        expect(inradius - radius).toBeLessThan(0.01 ** 2 / (8 * inradius) + 0.01 ** 2);
-        expect(Number.isFinite(x + y)).toBe(true);
+        expect(inradius - radius).toBeLessThan(0.01 ** 2 / (8 * inradius));
       }),
       { numRuns: 60 },
     );

@@ -28,7 +28,7 @@ export function centreLines(found: InscribedCircles, tolerance: number): CentreL
     joined.set(a, [...(joined.get(a) ?? []), b]);
     joined.set(b, [...(joined.get(b) ?? []), a]);
   }
-  const walked = new Set<string>();
+  const walked = new Set<number>();
   const lines: number[][] = [];
   const walk = (start: number, second: number): void => {
     const line = [start];
@@ -64,7 +64,8 @@ export function centreLines(found: InscribedCircles, tolerance: number): CentreL
   });
 }
 
-const pair = (a: number, b: number): string => (a < b ? `${a} ${b}` : `${b} ${a}`);
+/** One number for two triangles, whichever comes first; exact, since both are far below 2^26. */
+const pair = (a: number, b: number): number => Math.min(a, b) * 2 ** 26 + Math.max(a, b);
 
 /** Whether the step from one circle to its neighbour runs between two sides of the stroke. */
 function isMiddle({ circles, corners, samples }: InscribedCircles, edge: number, other: number): boolean {

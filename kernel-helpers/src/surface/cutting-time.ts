@@ -29,22 +29,33 @@ export function wayOfTheBit(
   options: { slope: number; limit: number; pass: number },
 ): { length: number; starts: number } {
   const { slope, limit, pass } = options;
+  const deepest = (line: CentreLine) => Math.min(Math.max(...line.map(({ radius }) => radius)) / slope, limit);
+  const passes = Math.max(1, ...lines.map((line) => Math.ceil(deepest(line) / pass - 1e-9)));
   let length = 0;
   let starts = 0;
-  for (const line of lines) {
-    const depths = line.map(({ radius }) => Math.min(radius / slope, limit));
-    const passes = Math.max(1, Math.ceil(Math.max(...depths) / pass - 1e-9));
-    for (let k = 1; k <= passes; k++) {
-      starts += 1;
+  for (let k = 1; k <= passes; k++) {
+    const [done, floor] = [(k - 1) * pass, k * pass];
+    const cut = lines.filter((line) => k === 1 || deepest(line) > done);
+    starts += trailsOf(cut);
+    for (const line of cut)
       for (let i = 1; i < line.length; i++) {
         const [from, to] = [line[i - 1], line[i]] as [CentreLine[0], CentreLine[0]];
-        const [before, here] = [depths[i - 1] as number, depths[i] as number];
-        const left = (k - 1) * pass;
-        if (k > 1 && before <= left && here <= left) continue;
-        const floor = k * pass;
+        const [before, here] = [from, to].map(({ radius }) => Math.min(radius / slope, limit)) as [number, number];
+        if (k > 1 && before <= done && here <= done) continue;
         length += Math.hypot(to.x - from.x, to.y - from.y, Math.min(here, floor) - Math.min(before, floor));
       }
-    }
   }
   return { length, starts };
+}
+
+/** Lines that meet are cut in one go where the bit can run on: half as often as an odd number of them meet, and once for each ring. */
+function trailsOf(lines: readonly CentreLine[]): number {
+  const meeting = new Map<string, number>();
+  let rings = 0;
+  for (const line of lines) {
+    const [first, last] = [line[0], line.at(-1)].map((end) => `${end?.x} ${end?.y}`) as [string, string];
+    if (first === last) rings += 1;
+    else for (const end of [first, last]) meeting.set(end, (meeting.get(end) ?? 0) + 1);
+  }
+  return rings + [...meeting.values()].filter((count) => count % 2 === 1).length / 2;
 }

@@ -105,10 +105,12 @@ export function planFinishing(finishing: {
   if (read.planned !== undefined)
     findings.push({
       rule: 'the finish that the lid was fitted for',
-      verdict: judge(read.planned === own, 'watch'),
+      verdict: judge(read.planned === own || (read.planned === '' && chosen.moistureExcluding === null), 'watch'),
       figures: `here ${chosen.name}, ${coats} ${coats === 1 ? 'coat' : 'coats'}; the year of the wood was worked out for ${read.planned || 'bare wood'}`,
       reason: 'another finish lets the lid follow the seasons sooner or later',
-      change: `set finish to '${own}' in sheet 03 where it is published there, and run 03 and 04 again`,
+      change: chosen.moistureExcluding
+        ? `set finish to '${own}' in sheet 03, or to the nearest number of coats that it knows, and run 03 and 04 again`
+        : `nothing is published for ${chosen.name}: set finish to '' in sheet 03 (bare wood moves most, so you are on the safe side), and run 03 and 04 again`,
     });
   return {
     ...{ finish: chosen, coats, squareFeet, findings },
