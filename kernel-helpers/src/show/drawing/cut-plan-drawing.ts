@@ -96,7 +96,7 @@ function boardPicture(layout: BoardLayout, show: (inches: number) => string) {
   );
 
   const title = broken(
-    `Board ${shortened(board.mark)}: ${show(board.length)} x ${show(board.width)} x ${show(board.thickness)}`,
+    `${board.plywood ? 'Sheet' : 'Board'} ${shortened(board.mark)}: ${show(board.length)} x ${show(board.width)} x ${show(board.thickness)}`,
     pageWidth - 2 * margin,
   );
   const highest = Math.min(-4, ...taken.boxes.map((box) => box.y - box.height / 2));
