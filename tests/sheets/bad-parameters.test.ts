@@ -25,6 +25,15 @@ test.each([
   ['08-lettering-and-surface.ipynb', "text: 'TEA 2027'", "text: 'Ж 2027'", /text: "Ж" given.*face/],
   ['08-lettering-and-surface.ipynb', "height: '3/4 in'", "height: '3 in'", /height: 3 in.*a height of at most/],
   ['08-lettering-and-surface.ipynb', "face: 'roman'", "face: 'gothic'", /face.*gothic.*roman, book, plain/],
+  ['07-stock-and-cutting.ipynb', "kerf: '1/8 in'", "kerf: '0 in'", /kerf.*0 in/],
+  ['07-stock-and-cutting.ipynb', "length: '5 ft', price: 13", "length: '5 lb', price: 13", /2\.length.*5 lb/],
+  [
+    '07-stock-and-cutting.ipynb',
+    'knot at 16 in by 3 in',
+    'knot at 35 in by 3 in',
+    /defects: knot reaches 37 in.*board D/,
+  ],
+  ['07-stock-and-cutting.ipynb', "boardsFile: ''", "boardsFile: 'none.csv'", /none\.csv/],
   ['09-hours-cost-quote.ipynb', 'margin: 0.2', 'margin: 20', /margin.*20/],
 ])('%s with %s as %s gives one message and no entry', async (file, from, to, message) => {
   const other = copyOf(folder, 'bad');

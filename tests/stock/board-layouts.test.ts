@@ -81,23 +81,29 @@ describe('the list by set-up', () => {
         ...{ name: 'side', count: 2, length: 12, width: 5, thickness: 1, called: '4/4' },
         finished: { length: 11, width: 4.75, thickness: 0.625 },
       },
+      {
+        ...{ name: 'box lid', count: 1, length: 10, width: 7, thickness: 1, called: '4/4' },
+        finished: { length: 9, width: 6.5, thickness: 0.5 },
+      },
     ];
     const blanks = rough.map(({ name, length, width, finished }) => ({
       ...{ name, parts: [name], length, width, thickness: finished.thickness },
       because: 'part' as const,
     }));
     expect(
-      setUps({ layouts: [], milling: { rough, toCut: { blanks } }, kerf }).map(({ machine, setting }) => [
+      setUps({ layouts: [], milling: { rough, toCut: { blanks } }, kerf }).map(({ machine, setting, pieces }) => [
         machine,
         setting,
+        ...pieces,
       ]),
     ).toEqual([
-      ['planer', 0.625],
-      ['planer', 0.5],
-      ['rip fence', 6.5],
-      ['rip fence', 4.75],
-      ['crosscut stop', 11],
-      ['crosscut stop', 10],
+      ['planer', 0.625, 'side'],
+      ['planer', 0.5, 'lid', 'box lid'],
+      ['rip fence', 6.5, 'lid', 'box lid'],
+      ['rip fence', 4.75, 'side, 2 pieces'],
+      ['crosscut stop', 11, 'side, 2 pieces'],
+      ['crosscut stop', 10, 'lid'],
+      ['crosscut stop', 9, 'box lid'],
     ]);
   });
 });
@@ -114,6 +120,14 @@ describe('offcuts', () => {
     const share = (made[0]?.length as number) / 48;
     expect(made[0]?.bow).toBeCloseTo(0.25 * share ** 2, 12);
     expect(made[1]).not.toHaveProperty('bow');
+  });
+
+  it('of plywood stay plywood, whatever wood the piece is of', () => {
+    const sheets = layouts.map((layout) => ({ ...layout, board: { ...layout.board, plywood: true } }));
+    for (const piece of offcutBoards({ layouts: sheets, taken: [], species: 'walnut-black' })) {
+      expect(piece).toMatchObject({ plywood: true });
+      expect(piece).not.toHaveProperty('species');
+    }
   });
 
   it('can be read as boards again', () => {

@@ -17,6 +17,7 @@ const names: Record<keyof Board, string[]> = {
   length: ['length', 'long'],
   price: ['price', 'price per board foot', 'price of a board foot', 'price per bd ft'],
   inHand: ['in hand', 'in the shop'],
+  plywood: ['plywood'],
   species: ['species', 'wood'],
   moisture: ['moisture', 'moisture content', 'mc'],
   bow: ['bow'],
@@ -28,7 +29,7 @@ const names: Record<keyof Board, string[]> = {
   note: ['note', 'notes', 'remark', 'remarks'],
 };
 const needed = ['mark', 'thickness', 'width', 'length', 'price'] as const;
-const unitless = ['mark', 'price', 'inHand', 'species', 'moisture', 'defects', 'note'];
+const unitless = ['mark', 'price', 'inHand', 'plywood', 'species', 'moisture', 'defects', 'note'];
 const units: Record<string, BoardColumn['unit']> = {
   in: 'in',
   inch: 'in',

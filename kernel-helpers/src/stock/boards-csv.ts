@@ -50,7 +50,7 @@ function typedBoard(columns: readonly BoardColumn[], fields: readonly string[]):
     const text = (fields[index] as string).trim();
     if (field === undefined || text === '') return [];
     if (field === 'defects') return [[field, readDefects(text)]];
-    if (field === 'inHand') return [[field, yesOrNo(text, head)]];
+    if (field === 'inHand' || field === 'plywood') return [[field, yesOrNo(text, head)]];
     if (field === 'price' || field === 'moisture') return [[field, plainNumber(text, head)]];
     if (field === 'mark' || field === 'species' || field === 'note') return [[field, text]];
     if (/[a-z"'″′]$/i.test(text) || /^\d+\/4$/.test(text)) return [[field, text]];

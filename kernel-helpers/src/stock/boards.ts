@@ -17,6 +17,8 @@ export interface Board {
   price: number;
   /** Lies in the shop, so that using it buys nothing. */
   inHand?: boolean;
+  /** A sheet of plywood, or a piece of one. */
+  plywood?: boolean;
   species?: string;
   /** By the meter, %. */
   moisture?: number;
@@ -51,6 +53,7 @@ const boardFields: z.ZodType<Board> = z.strictObject({
   length: size({ least: 3, most: 240, why: 'length of the board' }),
   price: amount({ least: 0, most: 10000, why: 'price of a board foot' }),
   inHand: z.boolean({ error: 'possible: true or false (whether it lies in the shop)' }).optional(),
+  plywood: z.boolean({ error: 'possible: true or false (whether it is plywood)' }).optional(),
   species: known(species, 'its wood').optional(),
   moisture: amount({ least: 2, most: 60, unit: '%', why: 'what the moisture meter reads' }).optional(),
   bow: bend('how far it is bent over its whole length'),

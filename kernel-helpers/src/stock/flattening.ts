@@ -10,8 +10,8 @@ export const bowFormula: Formula<'B' | 'l' | 'L'> = {
   expression: 'B * (l / L)^2',
   symbols: {
     B: { meaning: 'bow of the whole board', unit: 'in', min: 0 },
-    l: { tex: '\\ell', meaning: 'length of the piece', unit: 'in', min: 0 },
-    L: { meaning: 'length of the board', unit: 'in', min: 1e-6 },
+    l: { meaning: 'length of the piece', unit: 'in', min: 0 },
+    L: { meaning: 'length of the board', unit: 'in', min: 0 },
   },
   source: geometry,
 };
@@ -24,7 +24,7 @@ export const cupFormula: Formula<'C' | 'w' | 'W'> = {
   symbols: {
     C: { meaning: 'cup of the whole board', unit: 'in', min: 0 },
     w: { meaning: 'width of the piece', unit: 'in', min: 0 },
-    W: { meaning: 'width of the board', unit: 'in', min: 1e-6 },
+    W: { meaning: 'width of the board', unit: 'in', min: 0 },
   },
   source: geometry,
 };
@@ -36,10 +36,10 @@ export const twistFormula: Formula<'T' | 'l' | 'L' | 'w' | 'W'> = {
   expression: 'T * l * w / (L * W)',
   symbols: {
     T: { meaning: 'twist of the whole board', unit: 'in', min: 0 },
-    l: { tex: '\\ell', meaning: 'length of the piece', unit: 'in', min: 0 },
-    L: { meaning: 'length of the board', unit: 'in', min: 1e-6 },
+    l: { meaning: 'length of the piece', unit: 'in', min: 0 },
+    L: { meaning: 'length of the board', unit: 'in', min: 0 },
     w: { meaning: 'width of the piece', unit: 'in', min: 0 },
-    W: { meaning: 'width of the board', unit: 'in', min: 1e-6 },
+    W: { meaning: 'width of the board', unit: 'in', min: 0 },
   },
   source: 'geometry of an evenly turned surface, height = k x y',
 };

@@ -27,7 +27,7 @@ export function offcutBoards(offcuts: {
   };
   return offcuts.layouts.flatMap(({ board, offcuts: pieces }) =>
     pieces.map((piece) => {
-      const wood = board.species ?? offcuts.species;
+      const wood = board.plywood ? undefined : (board.species ?? offcuts.species);
       const defects = defectsOn(piece, board.defects ?? []);
       return {
         mark: freeMark(board.mark),
@@ -36,6 +36,7 @@ export function offcutBoards(offcuts: {
         length: piece.length,
         price: board.price,
         inHand: true,
+        ...(board.plywood ? { plywood: true } : {}),
         ...(wood === undefined ? {} : { species: wood }),
         ...(board.moisture === undefined ? {} : { moisture: board.moisture }),
         ...bendsOf(board, piece),

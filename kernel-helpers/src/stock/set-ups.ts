@@ -58,7 +58,7 @@ export function setUps(work: {
         stage === next.stage && machine === next.machine && Math.abs(setting - next.setting) < same,
     );
     if (before) before.pieces.push(...next.pieces);
-    else list.push(next);
+    else list.push({ ...next, pieces: [...next.pieces] });
   }
   return list.sort((a, b) => rank(a) - rank(b) || b.setting - a.setting);
 }

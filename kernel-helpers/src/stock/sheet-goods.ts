@@ -37,6 +37,7 @@ export function readSheets(typed: readonly TypedSheet[]): Board[] {
   if (twice) throw new ShopError(`mark: "${twice}" stands on two sheets; each needs a mark of its own`);
   return sheets.map(({ price, inHand, ...sheet }) => ({
     ...sheet,
+    plywood: true,
     // An inch or less counts as an inch: the board feet of a sheet are its square feet.
     price: (price * 144) / (Math.max(1, sheet.thickness) * sheet.width * sheet.length),
     ...(inHand === undefined ? {} : { inHand }),

@@ -59,9 +59,6 @@ function boardPicture(layout: BoardLayout, show: (inches: number) => string) {
     ...cuts.map((cut) => cutMark(cut, { width, height, scale }, taken)),
     ...parts.map((part) => partMark(part, area(part), show, taken)),
   ];
-  const kept = offcuts.map((offcut) =>
-    offcutName(area(offcut), `keep ${show(offcut.length)} x ${show(offcut.width)}`, taken),
-  );
   // What found no room stands over the board or under it, whichever is nearer.
   const reach = (side: 1 | -1) =>
     Math.max(0, ...taken.boxes.map((box) => (side < 0 ? -box.y : box.y - height) + box.height / 2)) +
@@ -93,8 +90,13 @@ function boardPicture(layout: BoardLayout, show: (inches: number) => string) {
     },
   ].filter((spot) => spot.width > 0 && spot.length > 0);
 
+  const clear = new Taken([...taken.boxes, ...spots.map(area)]);
+  const kept = offcuts.map((offcut) =>
+    offcutName(area(offcut), `keep ${show(offcut.length)} x ${show(offcut.width)}`, clear),
+  );
+
   const title = broken(
-    `Board ${shortened(board.mark)}: ${show(board.length)} x ${show(board.width)} x ${show(board.thickness)}`,
+    `${board.plywood ? 'Sheet' : 'Board'} ${shortened(board.mark)}: ${show(board.length)} x ${show(board.width)} x ${show(board.thickness)}`,
     pageWidth - 2 * margin,
   );
   const highest = Math.min(-4, ...taken.boxes.map((box) => box.y - box.height / 2));

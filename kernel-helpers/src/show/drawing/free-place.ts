@@ -10,7 +10,11 @@ export interface Box {
 
 /** Rectangles that are taken already. */
 export class Taken {
-  readonly boxes: Box[] = [];
+  readonly boxes: Box[];
+
+  constructor(boxes: readonly Box[] = []) {
+    this.boxes = [...boxes];
+  }
 
   isFree(box: Box): boolean {
     return this.boxes.every(

@@ -8,6 +8,8 @@ export interface SectionValues {
   /** For each place across, by the place where the section ends: the best that strips up to there give. */
   upTo: Int32Array[];
   slack: number;
+  /** `row[parts][length]`: the most a clean strip gives from the narrowest so many parts. */
+  row: Int32Array[];
 }
 
 /**
@@ -35,9 +37,15 @@ export class BoardValues {
     this.layout = layout;
     this.#crosscutFirst = crosscutFirst;
     this.value = Int32Array.from(layout.parts, (part) => values[part] as number);
-    this.#rows = cleanRows(layout, this.value);
+    this.#rows = cleanRows(layout, this.value, layout.count);
     this.rest = new Int32Array(layout.xs.length);
     this.#fillRest();
+  }
+
+  /** About how much work the values were, in steps of the search. */
+  get work(): number {
+    const { xs, bands } = this.layout;
+    return Math.ceil((xs.length * bands.length * (this.#crosscutFirst ? xs.length : 8)) / 400);
   }
 
   /** The most the whole board can give. */
@@ -45,9 +53,15 @@ export class BoardValues {
     return this.rest[0] as number;
   }
 
-  /** The most a clean strip of a height class can give by its length, from the narrowest so many parts. */
-  row(parts: number): Int32Array {
-    return this.#rows[parts] as Int32Array;
+  /** Values of all sections that begin at a place, from the parts left alone. */
+  sectionOf(from: number, left: Uint16Array): SectionValues {
+    const { parts } = this.layout;
+    const rows = cleanRows(
+      this.layout,
+      this.value,
+      Int32Array.from(parts, (part) => left[part] as number),
+    );
+    return this.#sectionValues(from, (this.rest[from] as number) >> 3, newSection(this.layout), rows, left);
   }
 
   /** Values of all sections that begin at a place, exact to within the slack; kept for the next time. */
@@ -81,13 +95,19 @@ export class BoardValues {
     }
   }
 
-  #sectionValues(from: number, slack: number, into = newSection(this.layout)): SectionValues {
+  #sectionValues(
+    from: number,
+    slack: number,
+    into = newSection(this.layout),
+    rows = this.#rows,
+    left?: Uint16Array,
+  ): SectionValues {
     const { layout } = this;
     const { xs, ys, bands, bandsTo, heights } = layout;
     const places = xs.length;
     const start = xs[from] as number;
     const clean = heights.map((_, index) => {
-      const row = this.#rows[layout.partsOf[index] as number] as Int32Array;
+      const row = rows[layout.partsOf[index] as number] as Int32Array;
       const values = into.clean[index] as Int32Array;
       for (let to = from; to < places; to++) values[to] = row[(xs[to] as number) - start] as number;
       return values;
@@ -122,16 +142,16 @@ export class BoardValues {
         }
         const own = into.own[index] ?? new Int32Array(places);
         into.own[index] = own;
-        this.#stainedStrip(index, from, values, own);
+        this.#stainedStrip(index, from, values, own, left);
         into.strips[index] = own;
         raise(here, low, own, first, places);
       }
     }
-    return { from, strips: into.strips, upTo, slack };
+    return { from, strips: into.strips, upTo, slack, row: rows };
   }
 
   /** A strip that runs past defects: parts one after the other, each where it is clear under itself. */
-  #stainedStrip(index: number, from: number, clean: Int32Array, into: Int32Array): void {
+  #stainedStrip(index: number, from: number, clean: Int32Array, into: Int32Array, left?: Uint16Array): void {
     const { layout, value } = this;
     const { xs, ends, fits } = layout;
     const band = layout.bands[index] as Band;
@@ -146,7 +166,7 @@ export class BoardValues {
       if (here > best) best = here;
       else into[at] = best;
       for (let part = 0, row = at; part < parts; part++, row += places) {
-        if (fit[row] === 0) continue;
+        if (fit[row] === 0 || left?.[layout.parts[part] as number] === 0) continue;
         const end = ends[row] as number;
         const with_ = best + (value[part] as number);
         if (with_ > (into[end] as number)) into[end] = with_;
@@ -197,13 +217,13 @@ function mayMatter(here: Int32Array, low: Int32Array, strip: Int32Array, first: 
 }
 
 /** Bounded knapsacks over length, one row more for each part, narrow parts first. */
-function cleanRows(layout: BoardLayout, value: Int32Array): Int32Array[] {
+function cleanRows(layout: BoardLayout, value: Int32Array, count: Int32Array): Int32Array[] {
   const size = layout.board.length + 1;
   const rows = [new Int32Array(size)];
   for (let part = 0; part < layout.parts.length; part++) {
     const row = Int32Array.from(rows[part] as Int32Array);
     const length = layout.length[part] as number;
-    let left = layout.count[part] as number;
+    let left = count[part] as number;
     for (let copies = 1; left > 0; copies *= 2) {
       const taken = Math.min(copies, left);
       left -= taken;

@@ -1,6 +1,6 @@
 import type { BoardValues } from './board-values.js';
 import type { GridCutting, GridSection } from './grid-job.js';
-import { keyOf, nextSections } from './sections.js';
+import { keyOf, likelySections, type NextSection, nextSections } from './sections.js';
 
 /** What parts are worth, in whole numbers, and what each board gives at most at these values. */
 export interface Valuation {
@@ -106,19 +106,28 @@ export function pack(ask: {
           const allowed = Math.floor(most(rest)) - node.loss;
           if (allowed < budget - node.loss) complete = false;
           const all = branches === Number.POSITIVE_INFINITY;
-          let slack = all ? allowed : Math.min(allowed, Math.floor(budget / 512));
-          let next = nextSections(board, place, node.left, slack, all ? ask.steps - steps : ask.look, ends);
-          steps += next.steps;
-          while (next.complete && next.sections.length < branches && slack < allowed) {
-            slack = Math.min(allowed, slack * 2 + 1);
-            const wider = nextSections(board, place, node.left, slack, all ? ask.steps - steps : ask.look, ends);
-            steps += wider.steps;
-            if (wider.complete || next.sections.length < wider.sections.length) next = wider;
-            if (!wider.complete) break;
+          let sections: NextSection[];
+          if (crosscutFirst && !all) {
+            const likely = likelySections(board, place, node.left, branches);
+            steps += likely.steps + 100;
+            sections = likely.sections;
+            complete = false;
+          } else {
+            let slack = all ? allowed : Math.min(allowed, Math.floor(budget / 512));
+            let next = nextSections(board, place, node.left, slack, all ? ask.steps - steps : ask.look, ends);
+            steps += next.steps;
+            while (next.complete && next.sections.length < branches && slack < allowed) {
+              slack = Math.min(allowed, slack * 2 + 1);
+              const wider = nextSections(board, place, node.left, slack, all ? ask.steps - steps : ask.look, ends);
+              steps += wider.steps;
+              if (wider.complete || next.sections.length < wider.sections.length) next = wider;
+              if (!wider.complete) break;
+            }
+            if (!next.complete || slack < allowed) complete = false;
+            sections = next.sections;
           }
-          if (!next.complete || slack < allowed) complete = false;
           if (steps > ask.steps) return { cuttings: undefined, impossible: false, steps };
-          for (const { section, to, left, value } of next.sections) {
+          for (const { section, to, left, value } of sections) {
             const loss = node.loss + rest - value - (board.rest[to] as number);
             if (loss > most(value)) {
               complete = false;
@@ -129,7 +138,7 @@ export function pack(ask: {
               return { cuttings: cuttingsOf(child, boards), impossible: false, steps };
             (waiting[to] as Node[]).push(child);
           }
-          grown = next.sections.length;
+          grown = sections.length;
         }
         // A board is left when nothing more can be cut from it.
         if (grown === 0 && node.loss + rest <= budget) done.push({ ...node, loss: node.loss + rest });

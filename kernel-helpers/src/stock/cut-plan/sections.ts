@@ -1,5 +1,5 @@
 import type { Band } from './board-layout.js';
-import type { BoardValues } from './board-values.js';
+import type { BoardValues, SectionValues } from './board-values.js';
 import type { GridSection, GridStrip } from './grid-job.js';
 
 /** A section that may come next on a board, and the parts left after it. */
@@ -16,6 +16,16 @@ export interface NextSection {
 /** Copies left as a key of a map. */
 export function keyOf(left: Uint16Array): string {
   return String.fromCharCode(...left);
+}
+
+/** Looks for the sections that begin at one place of a board. */
+interface SectionSearch {
+  /** Adds the sections that end at a place and are worth at least so much, until the work allowed is done. */
+  look(to: number, need: number, mostSteps: number): void;
+  readonly sections: NextSection[];
+  readonly steps: number;
+  /** Whether every search so far came to its end. */
+  readonly complete: boolean;
 }
 
 /**
@@ -39,12 +49,59 @@ export function nextSections(
   mostSteps: number,
   ends: 'all' | 'last',
 ): { sections: NextSection[]; steps: number; complete: boolean } {
+  const held = values.section(from, slack + 1);
+  const search = sectionSearch(values, held, left);
+  const whole = held.upTo.at(-1) as Int32Array;
+  const places = values.layout.xs.length;
+  for (let to = ends === 'all' ? from + 1 : places - 1; to < places && search.complete; to++) {
+    const need = Math.max(1, (values.rest[from] as number) - slack - (values.rest[to] as number));
+    if ((whole[to] as number) >= need) search.look(to, need, mostSteps);
+  }
+  return search;
+}
+
+/**
+ * A few sections that may well come next: for the most promising places to end, what fits there at best from the parts left.
+ *
+ * @param most  how many sections are wanted
+ * @internal
+ */
+export function likelySections(
+  values: BoardValues,
+  from: number,
+  left: Uint16Array,
+  most: number,
+): { sections: NextSection[]; steps: number } {
+  const held = values.sectionOf(from, left);
+  const search = sectionSearch(values, held, left);
+  const whole = held.upTo.at(-1) as Int32Array;
+  const ends: { to: number; loss: number }[] = [];
+  for (let to = from + 1; to < whole.length; to++) {
+    const value = whole[to] as number;
+    if (value > (whole[to - 1] as number) || (to === from + 1 && value > 0))
+      ends.push({ to, loss: (values.rest[from] as number) - value - (values.rest[to] as number) });
+  }
+  ends.sort((a, b) => a.loss - b.loss || a.to - b.to);
+  for (const { to } of ends) {
+    if (search.sections.length >= most) break;
+    const before = search.sections.length;
+    for (const share of [0.97, 0.85, 0.6]) {
+      search.look(to, Math.max(1, Math.floor((whole[to] as number) * share)), search.steps + 150);
+      if (search.sections.length > before) break;
+    }
+    // The best two of one length are enough.
+    const found = search.sections.splice(before).sort((a, b) => b.value - a.value);
+    search.sections.push(...found.slice(0, 2));
+  }
+  return search;
+}
+
+function sectionSearch(values: BoardValues, held: SectionValues, left: Uint16Array): SectionSearch {
   const { layout } = values;
   const { xs, ys, bands, bandsTo, parts, ends: endsOf, fits, length, width, partsOf } = layout;
   const worth = values.value;
   const places = xs.length;
-  const held = values.section(from, slack + 1);
-  const whole = held.upTo.at(-1) as Int32Array;
+  const { from, row } = held;
   const start = xs[from] as number;
   const seen = new Set<string>();
   const sections: NextSection[] = [];
@@ -54,6 +111,7 @@ export function nextSections(
   let complete = true;
   let to = 0;
   let last = 0;
+  let mostSteps = 0;
 
   const clearBetween = (lower: Band, upper: Band) =>
     !layout.board.defects.some(
@@ -114,7 +172,7 @@ export function nextSections(
         complete = false;
         return;
       }
-      if (value + (values.row(upTo)[room] as number) < need) return;
+      if (value + ((row[upTo] as Int32Array)[room] as number) < need) return;
       if (upTo === 0) {
         if (strip.places.length === 0) return;
         for (let part = 0; part < most; part++)
@@ -195,15 +253,22 @@ export function nextSections(
     return found;
   }
 
-  const least = ends === 'all' ? from + 1 : places - 1;
-  for (to = least; to < places && complete; to++) {
-    last = xs[to] as number;
-    const need = values.rest[from] as number;
-    const wanted = Math.max(1, need - slack - (values.rest[to] as number));
-    if ((whole[to] as number) < wanted) continue;
-    below(ys.length - 1, wanted, 0, undefined);
-  }
-  return { sections, steps, complete };
+  return {
+    look(end, need, most) {
+      to = end;
+      last = xs[to] as number;
+      mostSteps = most;
+      complete = true;
+      below(ys.length - 1, need, 0, undefined);
+    },
+    sections,
+    get steps() {
+      return steps;
+    },
+    get complete() {
+      return complete;
+    },
+  };
 }
 
 function cleanWithin(band: Band, from: number, to: number): boolean {

@@ -1,8 +1,10 @@
+import type { Highs } from 'highs';
 import { chooseBoards, type Demand } from './board-choice.js';
 import { type BoardLayout, layOutBoard } from './board-layout.js';
 import { BoardValues } from './board-values.js';
 import type { GridBoard, GridCutting, GridJob } from './grid-job.js';
 import { pack, type Valuation } from './pack.js';
+import { PartWorth } from './part-worth.js';
 
 /** How far a job on the grid is solved. */
 export interface Solution {
@@ -22,8 +24,8 @@ export interface Solution {
  *
  * @internal
  */
-export function* solveSteps(job: GridJob, effort = 1): Generator<Solution, Solution> {
-  const search = new Search(job);
+export function* solveSteps(job: GridJob, effort = 1, highs?: Highs): Generator<Solution, Solution> {
+  const search = new Search(job, highs);
   yield* search.firstPlan();
   yield* search.prove(effort);
   return search.known();
@@ -47,8 +49,9 @@ class Search {
   #frozen = false;
   #best: { cuttings: GridCutting[]; price: number; cost: number; area: number } | undefined;
   #steps = 0;
+  readonly #partWorth: PartWorth | undefined;
 
-  constructor(job: GridJob) {
+  constructor(job: GridJob, highs: Highs | undefined) {
     this.#job = job;
     this.#crosscutFirst = job.firstCut === 'crosscut';
     const known = new Map<string, BoardLayout>();
@@ -69,6 +72,7 @@ class Search {
       return before;
     });
     this.#demand(this.#area);
+    this.#partWorth = highs && new PartWorth(highs, this.#counts, this.#crosscutFirst);
   }
 
   known(): Solution {
@@ -103,7 +107,8 @@ class Search {
         break;
       }
       if (tries === 0 && choice.certain) this.#raiseBound(choice.boards);
-      this.#try(choice.boards, { width: 6, branches: 8, pace: 1, steps: 60_000, look: 1500 });
+      if (this.#try(choice.boards, { width: 6, branches: 8, pace: 1, steps: 60_000, look: 1500 }) === undefined)
+        this.#open.push(this.#outside(choice.boards));
     }
     this.#open.length = 0;
     yield this.known();
@@ -124,45 +129,72 @@ class Search {
         return;
       }
       if (!this.#frozen) this.#raiseBound(choice.boards);
-      const found =
-        this.#try(choice.boards, { width: 10, branches: 10, pace: 1, steps: 100_000, look: 3000 }) ??
-        this.#try(choice.boards, { width: 30, branches: 20, pace: 2, steps: 300_000, look: 10_000 }) ??
-        this.#try(choice.boards, {
+      const found = this.#decide(choice.boards);
+      if (found === undefined) {
+        this.#frozen = true;
+        this.#open.push(this.#outside(choice.boards));
+      }
+      yield this.known();
+    }
+  }
+
+  /** Tries harder and harder: true where the parts fit, false where that is impossible, undefined where it stays open. */
+  #decide(boards: number[]): boolean | undefined {
+    const quick = this.#try(boards, { width: 6, branches: 8, pace: 1, steps: 60_000, look: 1500 });
+    if (quick !== undefined) return quick;
+    let guide = this.#area;
+    if (this.#partWorth) {
+      const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
+      const found = this.#partWorth.find(layouts, guide.worth, 60);
+      this.#steps += found.steps;
+      if (process.env.LOG) console.log('  set', boards.join(), 'ratio', found.ratio.toFixed(4), 'steps', found.steps);
+      guide = this.#value(found.worth, found.values);
+      this.#demand(guide);
+      if (found.ratio < 1) return false;
+    }
+    return (
+      this.#try(boards, { width: 10, branches: 10, pace: 1.5, steps: 200_000, look: 3000 }, guide) ??
+      this.#try(boards, { width: 40, branches: 20, pace: 3, steps: 500_000, look: 10_000 }, guide) ??
+      this.#try(
+        boards,
+        {
           width: 1e9,
           branches: Number.POSITIVE_INFINITY,
           pace: Number.POSITIVE_INFINITY,
-          steps: 1_000_000,
+          steps: 2_000_000,
           look: 0,
-        });
-      if (found === undefined) this.#frozen = true;
-      yield this.known();
-    }
+        },
+        guide,
+      )
+    );
   }
 
   /** True where the parts fit, false where that is impossible, undefined where nothing was found. */
   #try(
     boards: number[],
     how: { width: number; branches: number; pace: number; steps: number; look: number },
+    guide = this.#area,
   ): boolean | undefined {
     const packing = pack({
       boards,
       counts: this.#counts,
-      guide: this.#area,
-      limits: [],
+      guide,
+      limits: guide === this.#area ? [] : [this.#area],
       crosscutFirst: this.#crosscutFirst,
       ...how,
     });
     this.#steps += packing.steps + 100;
-    this.#open.pop();
     if (packing.cuttings) {
       this.#keep(packing.cuttings);
       return true;
     }
-    // Any other set has a board outside this one.
-    const outside: Demand = { gives: this.#prices.map((_, board) => (boards.includes(board) ? 0 : 1)), need: 1 };
-    if (packing.impossible) this.#proofs.push(outside);
-    else this.#open.push(outside);
+    if (packing.impossible) this.#proofs.push(this.#outside(boards));
     return packing.impossible ? false : undefined;
+  }
+
+  /** Any set but this one and its parts has a board outside it; of alike boards it has the first ones. */
+  #outside(boards: number[]): Demand {
+    return { gives: this.#prices.map((_, board) => (boards.includes(board) ? 0 : 1)), need: 1 };
   }
 
   #keep(cuttings: GridCutting[]): void {
@@ -179,8 +211,7 @@ class Search {
     this.#boundPrice = boards.reduce((sum, board) => sum + (this.#prices[board] as number), 0);
   }
 
-  #value(worth: Int32Array): Valuation {
-    const known = new Map<BoardLayout, BoardValues>();
+  #value(worth: Int32Array, known = new Map<BoardLayout, BoardValues>()): Valuation {
     const boards = this.#layouts.map((layout) => {
       const values = known.get(layout) ?? new BoardValues(layout, worth, this.#crosscutFirst);
       known.set(layout, values);

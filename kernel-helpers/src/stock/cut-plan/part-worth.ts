@@ -1,0 +1,175 @@
+import type { Highs, Model } from 'highs';
+import type { BoardLayout } from './board-layout.js';
+import { BoardValues } from './board-values.js';
+import { nextSections } from './sections.js';
+
+/** What parts are worth such that boards can give least in proportion to what all parts are worth. */
+export interface FoundWorth {
+  worth: Int32Array;
+  values: Map<BoardLayout, BoardValues>;
+  /** What the boards give at most, over what all parts are worth: below 1 the parts cannot be cut from these boards. */
+  ratio: number;
+  steps: number;
+}
+
+const scale = 1e7;
+
+/**
+ * Finds part values that tell most about a set of boards, by column generation: a linear programme over ways to cut each board
+ * asks for the largest share of all parts that a mixture of ways could give; its shadow prices are the values; at these values
+ * each board is priced exactly, which gives a bound whatever the programme's rounding, and further ways to cut.
+ *
+ * Ways to cut are kept for the next set of boards.
+ */
+export class PartWorth {
+  readonly #highs: Highs;
+  readonly #counts: Uint16Array;
+  readonly #crosscutFirst: boolean;
+  readonly #ways = new Map<BoardLayout, Map<string, Uint16Array>>();
+
+  constructor(highs: Highs, counts: Uint16Array, crosscutFirst: boolean) {
+    this.#highs = highs;
+    this.#counts = counts;
+    this.#crosscutFirst = crosscutFirst;
+  }
+
+  /**
+   * @param boards  layouts of the boards of the set
+   * @param start  values to begin with
+   * @param rounds  most rounds
+   */
+  find(boards: BoardLayout[], start: Int32Array, rounds: number): FoundWorth {
+    const counts = this.#counts;
+    const layouts = [...new Set(boards)];
+    const copies = layouts.map((layout) => boards.filter((each) => each === layout).length);
+    const rows = [...counts.keys()].filter((part) => (counts[part] as number) > 0);
+    const model = this.#highs.createModel({
+      numCols: 1,
+      numRows: rows.length + layouts.length,
+      colCost: [-1],
+      colLower: [0],
+      colUpper: [1e30],
+      rowLower: [...rows.map(() => 0), ...layouts.map(() => -1e30)],
+      rowUpper: [...rows.map(() => 1e30), ...copies],
+      matrix: {
+        format: 'csc',
+        numRows: rows.length + layouts.length,
+        numCols: 1,
+        starts: [0, rows.length],
+        indices: [...rows.keys()],
+        values: rows.map((part) => -(counts[part] as number)),
+      },
+    });
+    try {
+      model.options.set({ output_flag: false });
+      layouts.forEach((layout, index) => {
+        for (const way of this.#ways.get(layout)?.values() ?? []) addWay(model, rows, rows.length + index, way);
+      });
+      return this.#rounds(model, rows, layouts, copies, start, rounds);
+    } finally {
+      model.dispose();
+    }
+  }
+
+  #rounds(
+    model: Model,
+    rows: number[],
+    layouts: BoardLayout[],
+    copies: number[],
+    start: Int32Array,
+    rounds: number,
+  ): FoundWorth {
+    const counts = this.#counts;
+    let best: FoundWorth | undefined;
+    let steps = 0;
+    let next: ArrayLike<number> = start;
+    let pure = true;
+    for (let round = 0; ; round++) {
+      const worth = scaled(next, counts);
+      const need = worth.reduce((sum, each, part) => sum + each * (counts[part] as number), 0);
+      const values = new Map<BoardLayout, BoardValues>();
+      let give = 0;
+      layouts.forEach((layout, index) => {
+        const each = new BoardValues(layout, worth, this.#crosscutFirst);
+        values.set(layout, each);
+        steps += each.work;
+        give += each.best * (copies[index] as number);
+      });
+      const ratio = give / need;
+      if (!best || ratio < best.ratio) best = { worth, values, ratio, steps };
+      best.steps = steps;
+      if (give < need || round === rounds) return best;
+      let added = 0;
+      layouts.forEach((layout, index) => {
+        const { way, steps: used } = bestWay(values.get(layout) as BoardValues, counts, this.#crosscutFirst);
+        steps += used;
+        const kept = this.#ways.get(layout) ?? new Map<string, Uint16Array>();
+        this.#ways.set(layout, kept);
+        const key = String(way);
+        if (kept.has(key)) return;
+        kept.set(key, way);
+        addWay(model, rows, rows.length + index, way);
+        added++;
+      });
+      if (added === 0 && pure) return best;
+      model.run();
+      const { rowDual, colValue } = model.getSolution();
+      const share = colValue[0] as number;
+      if (best.ratio - share < 0.001) return best;
+      const dual = new Float64Array(counts.length);
+      rows.forEach((part, row) => {
+        dual[part] = Math.max(0, rowDual[row] as number) * scale;
+      });
+      // Halfway between the best values so far and the programme's own: fewer rounds, since shadow prices jump about.
+      pure = added === 0;
+      const centre = best.worth;
+      next = pure ? dual : dual.map((each, part) => 0.5 * each + 0.5 * (centre[part] as number));
+    }
+  }
+}
+
+function addWay(model: Model, rows: number[], board: number, way: Uint16Array): void {
+  const indices: number[] = [];
+  const values: number[] = [];
+  rows.forEach((part, row) => {
+    if ((way[part] as number) === 0) return;
+    indices.push(row);
+    values.push(way[part] as number);
+  });
+  model.addCol(0, 0, 1e30, { indices: [...indices, board], values: [...values, 1] });
+}
+
+/** Whole values whose sum over all parts is about ten million; each at least one, so that no part is forgotten. */
+function scaled(worth: ArrayLike<number>, counts: Uint16Array): Int32Array {
+  const total = counts.reduce((sum, count, part) => sum + count * (worth[part] as number), 0);
+  return Int32Array.from(counts, (_, part) => Math.max(1, Math.round(((worth[part] as number) / total) * scale)));
+}
+
+/** A way to cut a board that gives nearly the most it can: section by section, each the one that gives up least. */
+function bestWay(
+  values: BoardValues,
+  counts: Uint16Array,
+  crosscutFirst: boolean,
+): { way: Uint16Array; steps: number } {
+  let left: Uint16Array = counts;
+  let place = 0;
+  let steps = 0;
+  const last = values.layout.xs.length - 1;
+  while (place < last && (values.rest[place] as number) > 0) {
+    const rest = values.rest[place] as number;
+    let next: { left: Uint16Array; to: number } | undefined;
+    for (let slack = 0; !next; slack = slack * 4 + Math.ceil(rest / 200)) {
+      const found = nextSections(values, place, left, Math.min(slack, rest), 2000, crosscutFirst ? 'all' : 'last');
+      steps += found.steps;
+      next = found.sections.reduce(
+        (a, b) => (!a || b.value + (values.rest[b.to] as number) > a.value + (values.rest[a.to] as number) ? b : a),
+        found.sections[0],
+      );
+      if (slack >= rest) break;
+    }
+    if (!next) break;
+    left = next.left;
+    place = next.to;
+  }
+  return { way: counts.map((count, part) => count - (left[part] as number)), steps };
+}
