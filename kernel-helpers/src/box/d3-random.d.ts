@@ -3,4 +3,5 @@ declare module 'd3-random' {
   type Source = () => number;
   export function randomLcg(seed: number): Source;
   export const randomNormal: { source(source: Source): (mean: number, deviation: number) => () => number };
+  export const randomBeta: { source(source: Source): (alpha: number, beta: number) => () => number };
 }
