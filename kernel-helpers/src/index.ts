@@ -86,7 +86,14 @@ export { checkCommission } from './record/check.js';
 export type { Commission, Decided } from './record/commission.js';
 export type { Decision } from './record/decision.js';
 export type { DecisionRow } from './record/decision-row.js';
-export type { AirDecision, Decisions, LidDecision, QuoteDecision, StockDecision } from './record/decisions.js';
+export type {
+  AirDecision,
+  DaysDecision,
+  Decisions,
+  LidDecision,
+  QuoteDecision,
+  StockDecision,
+} from './record/decisions.js';
 export type { Entry, Head, Versions } from './record/entry.js';
 export { openCommission } from './record/open-commission.js';
 export type { Stale } from './record/stale.js';
@@ -104,12 +111,21 @@ export { markdown } from './show/escape.js';
 export type { FigureText } from './show/figure.js';
 export { figure } from './show/figure.js';
 export { findingList } from './show/finding-list.js';
+export { hoursPlot } from './show/hours-plot.js';
 export { leverPlot } from './show/lever-plot.js';
 export { lidClearancePlot } from './show/lid-clearance-plot.js';
 export { dryingPlot, moistureYearPlot } from './show/moisture-plots.js';
 export { oddsPlot } from './show/odds-plot.js';
+export { benchListPage } from './show/paper/bench-list.js';
+export type { BenchSettings } from './show/paper/bench-settings.js';
+export { benchSettings } from './show/paper/bench-settings.js';
+export type { ClientQuote } from './show/paper/quote-page.js';
+export { quotePage } from './show/paper/quote-page.js';
 export type { PlotLibrary } from './show/plot.js';
 export { plot } from './show/plot.js';
+export { priceLeversPlot } from './show/price-levers-plot.js';
+export { promisePlot } from './show/promise-plot.js';
+export { scheduleChart } from './show/schedule-chart.js';
 export type { Shown } from './show/shown.js';
 export { show } from './show/shown.js';
 export type { Cell, Column } from './show/table.js';
@@ -130,7 +146,8 @@ export type { WorkingCalendar } from './time/calendar.js';
 export { hoursOn } from './time/calendar.js';
 export type { Activity, ActivityTimes, CriticalPath } from './time/critical-path.js';
 export { criticalPath } from './time/critical-path.js';
-export type { Schedule, ScheduledStep } from './time/schedule.js';
+export { laterStarts } from './time/later-starts.js';
+export type { Schedule, ScheduledStep, SchedulePlan } from './time/schedule.js';
 export { schedule } from './time/schedule.js';
 export type { Climate, Heating, MonthOfAir } from './wood/air.js';
 export { climate, yearOfAir } from './wood/air.js';

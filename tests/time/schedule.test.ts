@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
 import type { ThreePoints } from '../../kernel-helpers/src/money/three-points.js';
 import { type BenchStep, benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
+import { laterStarts } from '../../kernel-helpers/src/time/later-starts.js';
 import { schedule } from '../../kernel-helpers/src/time/schedule.js';
 import { box, dovetails } from '../money/a-box.js';
 
@@ -137,5 +138,15 @@ describe('a schedule', () => {
     [{ steps: [step('mill', 100_000)] }, 'mill would end more than 10 years from now'],
   ])('refuses %j in one line', (bad, message) => {
     expect(() => schedule({ ...monday, steps: [step('mill', 2)], ...bad })).toThrow(message);
+  });
+});
+
+describe('later starts', () => {
+  it('are a week apart, none after the promise, and none with better odds than an earlier one', () => {
+    const plan = { ...monday, promised: '2026-12-24', steps: [step('joints', [8, 20, 60])] };
+    const made = laterStarts(plan);
+    expect(made.map(({ start }) => start)).toEqual(['2026-12-07', '2026-12-14', '2026-12-21']);
+    const odds = made.map((one) => one.odds);
+    expect(odds).toEqual([...odds].sort((a, b) => b - a));
   });
 });

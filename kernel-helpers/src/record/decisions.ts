@@ -8,9 +8,11 @@ import type { DovetailLayout } from '../joints/dovetails.js';
 import type { GrooveRun, TailBoards } from '../joints/groove-runs.js';
 import type { Cost } from '../money/cost.js';
 import type { Hours } from '../money/hours.js';
+import type { Counts } from '../money/operations.js';
 import type { Quote } from '../money/quote.js';
 import type { Board } from '../stock/boards.js';
 import type { MillingLoss } from '../stock/milling-loss.js';
+import type { Schedule } from '../time/schedule.js';
 import type { MonthOfAir } from '../wood/air.js';
 
 /** The air the piece will live in, and the moisture its lid reaches there under its finish. */
@@ -43,10 +45,15 @@ export interface StockDecision extends Omit<MillingLoss, 'findings'> {
 
 /** What the piece takes, costs and is offered for. */
 export interface QuoteDecision {
-  hours: Hours & { low: number; high: number };
+  hours: Hours & { low: number; high: number; p50: number; p80: number; p95: number };
+  /** What was counted on the piece: the days rest on it. */
+  counts: Counts;
   cost: Cost;
   quote: Quote;
 }
+
+/** When what is done, and how sure the promised day is. */
+export type DaysDecision = Omit<Schedule, 'findings' | 'readyBy'>;
 
 /**
  * What each decision hands on: `job.need('sizing')` gives `Decisions['sizing']`.
@@ -63,6 +70,7 @@ export interface Decisions {
   grooves: GrooveDecision;
   stock: StockDecision;
   quote: QuoteDecision;
+  days: DaysDecision;
   measured: { measurements: LidMeasured[] };
 }
 
@@ -133,8 +141,16 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
   }),
   quote: z.looseObject({
     hours: z.looseObject({ mean: inches, low: inches, high: inches }),
+    counts: z.record(z.string(), inches),
     cost: z.looseObject({ total: amount }),
     quote: z.looseObject({ price: amount, deposit: amount, balance: amount, validUntil: z.iso.date() }),
+  }),
+  days: z.looseObject({
+    promised: z.iso.date(),
+    finish: z.iso.date(),
+    odds: z.number().min(0).max(1),
+    criticalPath: z.array(z.string()).min(1),
+    steps: z.array(z.looseObject({ id: z.string(), hours: inches, start: z.iso.date(), finish: z.iso.date() })).min(1),
   }),
   measured: z.looseObject({ measurements: z.array(z.looseObject({ date: z.iso.date(), clearance: inches })) }),
 };

@@ -26,6 +26,21 @@ export interface ScheduledStep {
   cautions: string[];
 }
 
+/** What a schedule is made from. Days are ISO days. */
+export interface SchedulePlan {
+  /** See {@link benchSteps}. */
+  steps: BenchStep[];
+  /** Hours of work for this piece on each day of the week, and days off. */
+  calendar: WorkingCalendar;
+  today: string;
+  /** Today, unless told otherwise. */
+  start?: string;
+  promised: string;
+  simulations?: number;
+  /** The same seed gives the same odds; 1 unless told otherwise. */
+  seed?: number;
+}
+
 /** When what is done, and whether the promise can be kept. All days are ISO days. */
 export interface Schedule {
   start: string;
@@ -67,23 +82,12 @@ const fields = z.object({
  * Waiting runs on the clock of the shop's wall, night and Sunday included; a wait over a change of the clocks is off by that
  * hour, and no day is.
  *
- * @param plan.steps  see {@link benchSteps}
- * @param plan.calendar  hours of work for this piece on each day of the week, days off
- * @param plan.today, plan.start, plan.promised  ISO days; begins today unless told otherwise
- * @param plan.seed  the same seed gives the same odds; 1 unless told otherwise
+ * @param plan  see {@link SchedulePlan}
  * @throws ShopError  one line: the field, the value given, what is possible, why; a promise in the past; steps that wait for
  *   each other, by name; a week without an hour of work
  * @see critical path: {@link criticalPath}; hours and waiting drawn as in {@link estimateHours}
  */
-export function schedule(plan: {
-  steps: BenchStep[];
-  calendar: WorkingCalendar;
-  today: string;
-  start?: string;
-  promised: string;
-  simulations?: number;
-  seed?: number;
-}): Schedule {
+export function schedule(plan: SchedulePlan): Schedule {
   const read = readParameters(fields, { ...plan, start: plan.start ?? plan.today });
   const { today, start, promised, simulations, seed } = read;
   if (promised < today)
