@@ -98,6 +98,7 @@ export type { Entry, Head, Versions } from './record/entry.js';
 export { openCommission } from './record/open-commission.js';
 export type { Stale } from './record/stale.js';
 export { cautions } from './show/cautions.js';
+export { longDay, shortDay } from './show/day-text.js';
 export { boxDrawing } from './show/drawing/box-drawing.js';
 export { dividerWalk } from './show/drawing/divider-walk.js';
 export { jointDxf, partsDxf } from './show/drawing/dxf.js';

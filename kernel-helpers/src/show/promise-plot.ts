@@ -1,6 +1,6 @@
 import { dayNumber, isoDay } from '../measure/day.js';
 import type { Schedule } from '../time/schedule.js';
-import { longDay, utcDay } from './day-text.js';
+import { dayAxis, longDay, utcDay } from './day-text.js';
 import { plot } from './plot.js';
 import type { Shown } from './shown.js';
 import { ink } from './svg.js';
@@ -25,7 +25,8 @@ export function promisePlot(made: Schedule): Shown {
   return plot(
     (Plot) => ({
       height: 280,
-      x: { type: 'utc', label: 'day', ticks: 6, domain: [points[0]?.day, points.at(-1)?.day] },
+      marginRight: 32,
+      x: dayAxis(...ends, 10),
       y: { label: 'of a hundred pieces, done by then', domain: [0, 108], ticks: [0, 25, 50, 75, 100], grid: true },
       marks: [
         Plot.ruleX([utcDay(promised)], { stroke: ink, strokeDasharray: '5 4' }),

@@ -1,7 +1,7 @@
 import { dayNumber, isoDay } from '../measure/day.js';
 import { hoursOn, type WorkingCalendar } from '../time/calendar.js';
 import type { Schedule } from '../time/schedule.js';
-import { longDay, utcDay } from './day-text.js';
+import { dayAxis, longDay, utcDay } from './day-text.js';
 import { plot } from './plot.js';
 import type { Shown } from './shown.js';
 import { ink } from './svg.js';
@@ -17,7 +17,7 @@ const beside = '#a6a6a6';
  * @param calendar  the one it was made with
  */
 export function scheduleChart(made: Schedule, calendar: WorkingCalendar): Shown {
-  const { steps, promised, finish, criticalPath } = made;
+  const { steps, promised, finish } = made;
   const next = (iso: string) => utcDay(isoDay(dayNumber(iso) + 1));
   const bars = steps.map(({ name, start, finish, critical }) => ({
     name,
@@ -35,19 +35,12 @@ export function scheduleChart(made: Schedule, calendar: WorkingCalendar): Shown 
   const closed = Array.from({ length: last - first + 1 }, (_, i) => isoDay(first + i)).filter(
     (day) => hoursOn(calendar, day) === 0,
   );
-  const names = new Map(steps.map(({ id, name }) => [id, name]));
   return plot(
     (Plot) => ({
       height: 100 + 22 * steps.length,
       marginLeft: 300,
       marginRight: 30,
-      x: {
-        type: 'utc',
-        label: 'day',
-        ticks: 6,
-        domain: [utcDay(isoDay(first)), utcDay(isoDay(last + 2))],
-        grid: false,
-      },
+      x: dayAxis(first, last + 2, 6),
       y: { domain: steps.map(({ name }) => name), label: null, padding: 0.3 },
       marks: [
         Plot.rectX(closed, { x1: (day: string) => utcDay(day), x2: next, fill: '#eeeeee' }),
@@ -71,7 +64,7 @@ export function scheduleChart(made: Schedule, calendar: WorkingCalendar): Shown 
     }),
     {
       alt: `Steps over the days, from ${longDay(isoDay(first))} to ${longDay(finish)}: ${steps.map(({ name, start, finish: end }) => `${name} ${start === end ? start : `${start} to ${end}`}`).join(', ')}. Promised for ${promised}.`,
-      caption: `Bars are days with work on the step, dotted lines what passes by itself, grey stripes days without work. Dark bars decide the finish, ${longDay(finish)}: ${criticalPath.map((id) => names.get(id)?.toLowerCase()).join(' - ')}. Grey bars fit in between. The broken line is the end of the promised day, ${longDay(promised)}.`,
+      caption: `Bars are days with work on the step, dotted lines what passes by itself, grey stripes days without work. Dark bars decide the finish, ${longDay(finish)}: each begins when the one above it lets it. Grey bars fit in between. The broken line is the end of the promised day, ${longDay(promised)}.`,
     },
   );
 }

@@ -5,13 +5,15 @@ import type { FingerLayout } from '../../joints/finger-joint.js';
 import { formatLength } from '../../measure/length.js';
 import type { RoughPart } from '../../stock/rough-parts.js';
 
+import { moistureExcluding } from '../../wood/moisture-excluding.js';
+
 /** What is set at the bench for an operation, a line each, by the operation's id. */
 export type BenchSettings = Record<string, string[]>;
 
 /**
  * Set-ups for the bench list, from what the sheets decided: rough and final sizes, gauge, dividers, bevel, passes, lid.
  *
- * @param decided.parts  with the lid as it is fitted
+ * @param decided.finish  id of data/moisture-excluding.json; empty for bare wood
  * @returns lines by the ids of data/operations.json
  */
 export function benchSettings(decided: {
@@ -54,8 +56,13 @@ export function benchSettings(decided: {
       `tongue ${length(design.tongueThickness)} thick`,
     ],
     'glue-up': [`dry-fit first; outside ${size(overall.length, overall.width)}, diagonals alike`, 'bottom goes in now'],
-    'finish-1': [finish],
+    'finish-1': finish === '' ? [] : [finishWords(finish)],
   };
+}
+
+function finishWords(id: string): string {
+  const { finish, coats } = moistureExcluding(id);
+  return `${finish}, ${coats} ${coats === 1 ? 'coat' : 'coats'}`;
 }
 
 function jointSettings(

@@ -50,11 +50,12 @@ export function quotePage(content: ClientQuote): string {
   const { price, net, tax, deposit, balance, validUntil } = quote;
   const length = (inches: number) => glued(formatLength(inches, { system: brief.units }));
   const size = (...sides: number[]) => sides.map(length).join(' x ');
-  const wood = species(brief.species).commonName;
+  // The list names woods as an index does: "Walnut, black".
+  const wood = sentenceStart(species(brief.species).commonName.split(', ').reverse().join(' ').toLowerCase());
   const what: [string, string][] = [
     ['Piece', `${brief.piece}: a box with a sliding lid`],
     ['Inside', `${size(brief.insideLength, brief.insideWidth, brief.insideDepth)} (length, width, clear depth)`],
-    ['Outside', `${size(box.overall.length, box.overall.width, box.overall.height)}, within ${length(1 / 16)}`],
+    ['Outside', `about ${size(box.overall.length, box.overall.width, box.overall.height)}`],
     [
       'Wood',
       `${wood}, solid. Each board has its own colour, figure and small marks; no two pieces are alike, and the colour changes with light and years.`,
@@ -97,11 +98,14 @@ tr:has(.number) th { width: auto; color: inherit; }
 .sign { display: flex; gap: 2rem; margin-top: 2.6em; break-inside: avoid; }
 .sign span { flex: 2; border-top: 1px solid #1f1b16; color: #5d554b; padding-top: 0.2em; }
 .sign span:first-child { flex: 1; }
+@media print { @page { margin: 14mm 18mm; } body { font-size: 9.6pt; line-height: 1.32; } h1 { font-size: 20pt; } h2 { font-size: 11.5pt; margin-top: 1em; } header { margin-bottom: 1rem; } .sign { margin-top: 2em; } }
 `;
 
 function row(name: string, html: string, kind = ''): string {
   return `<tr><th scope="row">${escapeHtml(name)}</th><td${kind && ` class="${kind}"`}>${html}</td></tr>`;
 }
+
+const sentenceStart = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const percent = (rate: number) => `${Number((100 * rate).toFixed(3))} %`;
 
