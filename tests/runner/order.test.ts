@@ -14,8 +14,8 @@ test('a sheet comes after the one that decides what it needs, whatever their nam
 });
 
 test('where needs leave a choice, names decide', () => {
-  const sheets = [sheet('10-record.ipynb', [], []), sheet('02-b.ipynb', [], []), sheet('01-a.ipynb', [], [])];
-  expect(files(sheetOrder(sheets, none))).toEqual(['01-a.ipynb', '02-b.ipynb', '10-record.ipynb']);
+  const sheets = [sheet('10-days-and-record.ipynb', [], []), sheet('02-b.ipynb', [], []), sheet('01-a.ipynb', [], [])];
+  expect(files(sheetOrder(sheets, none))).toEqual(['01-a.ipynb', '02-b.ipynb', '10-days-and-record.ipynb']);
 });
 
 test('a need that the record holds already may be without a sheet; one that it lacks is named with its sheet', () => {

@@ -42,6 +42,33 @@ test('the page holds every sheet and the record, and says where the record ends'
   expect(worked.stdout).toContain(join(folder, 'index.html'));
 });
 
+test("the client's quote is kept, and none of the record's inside figures is in it", () => {
+  const { results } = readFileSync(join(folder, 'record.jsonl'), 'utf8')
+    .trim()
+    .split('\n')
+    .map((line) => JSON.parse(line))
+    .find(({ what }) => what === 'quote');
+  const page = readFileSync(join(folder, 'quote.html'), 'utf8').replace(/<style>.*?<\/style>/s, '');
+  const inPage = [...page.replace(/(?<=\d),(?=\d{3})/g, '').matchAll(/\d+(?:\.\d+)?/g)].map(([number]) =>
+    Number(number),
+  );
+  expect(inPage).toContain(results.quote.price.minor / 100);
+  const { cost, hours, quote } = results;
+  const inside = [cost.total, ...cost.lines.map(({ amount }: { amount: object }) => amount)].map(
+    ({ minor }) => minor / 100,
+  );
+  for (const figure of [...inside, hours.mean, hours.p80, hours.p95, quote.net.minor / 100 - cost.total.minor / 100])
+    for (const written of [figure.toFixed(1), figure.toFixed(2)].map(Number))
+      if (!Number.isInteger(written) || written >= 100) expect(inPage, `${figure}`).not.toContain(written);
+});
+
+test('the bench list is kept, with every step of the record and its cautions', () => {
+  const list = readFileSync(join(folder, 'bench-list.html'), 'utf8');
+  expect(list).toContain('Saw, chop and fit the joint');
+  expect(list).toContain('Caution: Table saw');
+  expect(list).toContain('come first.');
+});
+
 test('worked again, it says same, adds nothing to the record, and after that no file changes', () => {
   const record = readFileSync(join(folder, 'record.jsonl'));
   const again = command('work', folder);

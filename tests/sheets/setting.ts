@@ -17,7 +17,7 @@ export function templateCommission(): { folder: string; remove: () => void } {
 }
 
 /** What the template sheets decide, in the order in which they are worked. */
-export const decided = ['brief', 'sizing', 'air', 'lid', 'joint', 'grooves', 'stock', 'surface', 'quote'];
+export const decided = ['brief', 'sizing', 'air', 'lid', 'joint', 'grooves', 'stock', 'surface', 'quote', 'days'];
 
 /** A copy of a commission beside it. */
 export function copyOf(folder: string, name: string): string {

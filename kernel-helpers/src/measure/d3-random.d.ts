@@ -4,4 +4,5 @@ declare module 'd3-random' {
   export function randomLcg(seed: number): Source;
   export const randomInt: { source(source: Source): (from: number, below: number) => () => number };
   export const randomNormal: { source(source: Source): (mean: number, deviation: number) => () => number };
+  export const randomBeta: { source(source: Source): (alpha: number, beta: number) => () => number };
 }

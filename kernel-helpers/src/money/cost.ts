@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { amount, readParameters, words } from '../measure/parameters.js';
+import { ShopError } from '../measure/shop-error.js';
 import { boardFeet } from '../stock/board-feet.js';
 import type { Board } from '../stock/boards.js';
-import { addMoney, type Money, money } from './money.js';
+import { addMoney, type Money, money, shareOfMoney } from './money.js';
 
 /** What a piece costs the shop, line by line. */
 export interface Cost {
@@ -13,12 +14,24 @@ export interface Cost {
   overheadPerHour: number;
 }
 
+/** Something bought, in whole currency units; its currency only where the bill has another. */
+export interface Bought {
+  what: string;
+  price: number;
+  currency?: string;
+}
+
 /** What goes into a cost; money in whole currency units. */
 export interface CostInput {
   currency: string;
   /** Boards bought: all of each, not just what ends up in the piece. */
   boards: Board[];
-  otherMaterials: { what: string; price: number }[];
+  /** Plywood, hardware, glue, abrasives, finish. */
+  otherMaterials: Bought[];
+  /** Work that others do: a turned knob, a key cut, delivery. */
+  outsideWork?: Bought[];
+  /** Carton and padding. */
+  packing?: number;
   hours: number;
   /** Pay for an hour of work. */
   hourlyRate: number;
@@ -44,8 +57,16 @@ export const overheadFormula: Formula<'O' | 'H'> = {
 
 const price = (why: string) => amount({ least: 0, most: 1e7, why });
 
+const boughtFields = z.strictObject({
+  what: words('what it is'),
+  price: price('what it costs'),
+  currency: z.string({ error: 'possible: a code of ISO 4217 such as USD' }).optional(),
+});
+
 const costFields = z.object({
-  otherMaterials: z.array(z.strictObject({ what: words('what it is'), price: price('what it costs') })),
+  otherMaterials: z.array(boughtFields),
+  outsideWork: z.array(boughtFields).default([]),
+  packing: price('carton and padding').default(0),
   hours: amount({ least: 0, most: 5000, unit: 'h', why: 'hours of work' }),
   hourlyRate: price('pay for an hour'),
   overheadPerYear: price('overhead of a year'),
@@ -54,18 +75,16 @@ const costFields = z.object({
 });
 
 /**
- * What a piece costs the shop: boards bought, other materials, labour, overhead, contingency.
+ * What a piece costs the shop: boards bought, other materials, outside work, packing, labour, overhead, contingency.
  *
  * @returns lines and their exact sum
- * @throws ShopError  one line: the field, the value given, what is possible, why
+ * @throws ShopError  one line: the field, the value given, what is possible, why; a bill in another currency
  * @see common practice, no source
  */
 export function estimateCost(input: CostInput): Cost {
   const { currency, boards } = input;
-  const { otherMaterials, hours, hourlyRate, overheadPerYear, billableHoursPerYear, contingency } = readParameters(
-    costFields,
-    { ...input },
-  );
+  const read = readParameters(costFields, { ...input });
+  const { packing, hours, hourlyRate, overheadPerYear, billableHoursPerYear, contingency } = read;
   const overheadPerHour = evaluate(overheadFormula, { O: overheadPerYear, H: billableHoursPerYear });
   const lines = [
     ...boards.map((board) => ({
@@ -73,7 +92,9 @@ export function estimateCost(input: CostInput): Cost {
       how: `${boardFeet(board).toFixed(2)} bd ft at ${board.price}`,
       amount: money(boardFeet(board) * board.price, currency),
     })),
-    ...otherMaterials.map(({ what, price }) => ({ what, how: '', amount: money(price, currency) })),
+    ...read.otherMaterials.map((bill) => billed(bill, 'bought', currency)),
+    ...read.outsideWork.map((bill) => billed(bill, 'outside work', currency)),
+    ...(packing > 0 ? [{ what: 'Packing', how: 'bought', amount: money(packing, currency) }] : []),
     { what: 'Labour', how: `${hours.toFixed(1)} h at ${hourlyRate}`, amount: money(hours * hourlyRate, currency) },
     {
       what: 'Shop overhead',
@@ -82,7 +103,15 @@ export function estimateCost(input: CostInput): Cost {
     },
   ];
   const sum = addMoney(lines.map((line) => line.amount));
-  const reserve: Money = { minor: Math.round(sum.minor * contingency), currency };
+  const reserve = shareOfMoney(sum, contingency);
   lines.push({ what: 'Contingency', how: `${(100 * contingency).toFixed(0)} % of the above`, amount: reserve });
   return { lines, total: addMoney([sum, reserve]), overheadPerHour };
+}
+
+function billed(bill: Bought, how: string, currency: string) {
+  if (bill.currency !== undefined && bill.currency !== currency)
+    throw new ShopError(
+      `${bill.what}: ${bill.price} ${bill.currency} given; possible: ${currency}, the currency of the whole estimate (change it at the day's rate first, and note the rate)`,
+    );
+  return { what: bill.what, how, amount: money(bill.price, currency) };
 }

@@ -1,26 +1,9 @@
+import { randomLcg } from 'd3-random';
 import { z } from 'zod';
-import data from '../../../data/operations.json';
-import type { SizedBox } from '../box/size-box.js';
-import { readEntries } from '../measure/data-file.js';
-import type { Formula } from '../measure/formula.js';
-import { evaluate } from '../measure/formula.js';
+import { amount, readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
-
-/** What operations are counted by. */
-export type Counted = 'piece' | 'part' | 'corner' | 'tail' | 'groove' | 'lid' | 'letter' | 'square foot' | 'coat';
-
-/** Least, likely and most minutes. */
-export type ThreePoints = [least: number, likely: number, most: number];
-
-/** A step of the work and what it usually takes. */
-export interface Operation {
-  id: string;
-  name: string;
-  per: Counted;
-  setUp: ThreePoints;
-  each: ThreePoints;
-  source: string;
-}
+import { boxOperations, type Counted, type Counts, type Operation } from './operations.js';
+import { percentiles, type ThreePoints, threePointMoments, threePointQuantile } from './three-points.js';
 
 /** Hours of one operation, or of all. */
 export interface Hours {
@@ -29,109 +12,105 @@ export interface Hours {
   deviation: number;
 }
 
-/** Hours of a piece: mean, and the band that holds eight times in ten. */
+/** Hours of one operation, and what they rest on. */
+export interface OperationHours extends Hours {
+  id: string;
+  name: string;
+  count: number;
+  per: Counted;
+  /** Set-up and all of the counted things, minutes. */
+  minutes: ThreePoints;
+}
+
+/** Hours of a piece. */
 export interface HoursEstimate extends Hours {
+  /** One case in ten is below `low`, one in ten above `high`. */
   low: number;
   high: number;
-  byOperation: (Hours & { id: string; name: string; count: number; per: Counted })[];
+  /** What is enough in half of all cases, in eight and in nineteen of twenty. */
+  p50: number;
+  p80: number;
+  p95: number;
+  simulations: number;
+  seed: number;
+  byOperation: OperationHours[];
 }
 
-/** Mean of a three-point estimate. */
-export const threePointMean: Formula<'a' | 'm' | 'b'> = {
-  name: 'Mean of three points',
-  result: { tex: '\\bar t', meaning: 'mean time', unit: 'min' },
-  expression: '(a + 4 * m + b) / 6',
-  symbols: {
-    a: { meaning: 'least', unit: 'min', min: 0 },
-    m: { meaning: 'likely', unit: 'min', min: 0 },
-    b: { meaning: 'most', unit: 'min', min: 0 },
-  },
-  source: 'Malcolm, Roseboom, Clark and Fazar 1959, Operations Research 7(5), the estimate of PERT (from memory)',
+/** What a simulation needs besides its subject. @internal */
+export const simulationFields = {
+  simulations: amount({ least: 100, most: 1_000_000, why: 'how many pieces are tried' }).default(10_000),
+  seed: amount({ least: 0, most: 2 ** 31, why: 'the same seed gives the same figures' }).default(1),
 };
 
-const points = z
-  .tuple([z.number().min(0), z.number().min(0), z.number().min(0)])
-  .refine(([least, likely, most]) => least <= likely && likely <= most, 'least, likely and most must rise');
-
-const operationEntry: z.ZodType<Operation> = z.strictObject({
-  id: z.string(),
-  name: z.string().min(1),
-  per: z.enum(['piece', 'part', 'corner', 'tail', 'groove', 'lid', 'letter', 'square foot', 'coat']),
-  setUp: points,
-  each: points,
-  source: z.string().min(1),
-});
-
-let operations: Operation[] | undefined;
-
-/** The steps of a box, in working order. */
-export function boxOperations(): Operation[] {
-  operations ??= [...readEntries('operations.json', data, 'operations', operationEntry).values()];
-  return operations;
-}
-
-/**
- * Counts that the hours rest on, from the design.
- *
- * @param work.tailsPerCorner, work.letters, work.coats  what the sized box does not know
- * @throws ShopError  a count that is not a whole number of zero or more
- */
-export function boxCounts(work: {
-  box: SizedBox;
-  tailsPerCorner: number;
-  letters: number;
-  coats: number;
-}): Record<Counted, number> {
-  const { box, tailsPerCorner, letters, coats } = work;
-  for (const [field, count] of Object.entries({ tailsPerCorner, letters, coats }))
-    if (!Number.isInteger(count) || count < 0 || count > 1000)
-      throw new ShopError(`${field}: ${count} given; possible: a whole number from 0 to 1000`);
-  const wood = box.parts.filter(({ material }) => material === 'wood');
-  return {
-    piece: 1,
-    part: box.parts.reduce((sum, { count }) => sum + count, 0),
-    corner: 4,
-    tail: 4 * tailsPerCorner,
-    groove: box.grooves.reduce((sum, { board }) => sum + (board === 'side' ? 2 : 1), 0),
-    lid: 1,
-    letter: letters,
-    'square foot': wood.reduce((sum, { count, length, width }) => sum + (2 * count * length * width) / 144, 0),
-    coat: coats,
-  };
-}
+const fields = z.object(simulationFields);
 
 /**
  * Hours of a piece from what is counted on it. An operation whose count is zero takes nothing.
  *
- * The operations are taken as independent; the band is the normal distribution's middle eight in ten.
+ * One pace holds for all of a kind, set-up included: a slow day makes every tail slow. Operations are independent of each
+ * other; each is drawn from PERT's beta distribution.
  *
  * @param estimate.counts  how many of each, see {@link boxCounts}
  * @param estimate.operations  in working order; those of a box unless told otherwise
- * @returns hours
- * @throws ShopError  a count below zero
- * @see three-point mean and deviation ((b - a)/6) of PERT: {@link threePointMean}
+ * @param estimate.seed  the same seed gives the same figures; 1 unless told otherwise
+ * @returns hours; mean and deviation in closed form, the rest simulated
+ * @throws ShopError  a count that is missing, below zero or no number
+ * @see {@link threePointMean}, {@link threePointVariance}
  */
-export function estimateHours(estimate: { counts: Record<Counted, number>; operations?: Operation[] }): HoursEstimate {
+export function estimateHours(estimate: {
+  counts: Counts;
+  operations?: Operation[];
+  simulations?: number;
+  seed?: number;
+}): HoursEstimate {
   const { counts, operations = boxOperations() } = estimate;
-  const mean = ([a, m, b]: ThreePoints) => evaluate(threePointMean, { a, m, b });
-  const deviation = ([a, , b]: ThreePoints) => (b - a) / 6;
-  const byOperation = operations
-    .filter(({ per }) => counts[per] !== 0)
-    .map(({ id, name, per, setUp, each }) => {
-      const count = counts[per];
-      if (!(count > 0)) throw new ShopError(`counts: ${count} ${per} given; possible: zero or more`);
-      return {
-        id,
-        name,
-        count,
-        per,
-        mean: (mean(setUp) + count * mean(each)) / 60,
-        // One pace holds for all of a kind: a slow day makes every tail slow, so their deviations add.
-        deviation: Math.hypot(deviation(setUp), count * deviation(each)) / 60,
-      };
-    });
-  const total = byOperation.reduce((sum, operation) => sum + operation.mean, 0);
-  const spread = Math.hypot(...byOperation.map((operation) => operation.deviation));
-  const eightInTen = 1.2816 * spread;
-  return { mean: total, deviation: spread, low: total - eightInTen, high: total + eightInTen, byOperation };
+  const { simulations, seed } = readParameters(fields, { ...estimate });
+  const byOperation = operations.filter(({ per }) => countOf(counts, per) > 0).map((one) => hoursOf(one, counts));
+  const tried = simulate(
+    byOperation.map(({ minutes }) => minutes),
+    simulations,
+    seed,
+  );
+  const [low, p50, p80, high, p95] = percentiles(tried, [0.1, 0.5, 0.8, 0.9, 0.95]) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  return {
+    mean: byOperation.reduce((sum, operation) => sum + operation.mean, 0),
+    deviation: Math.hypot(...byOperation.map((operation) => operation.deviation)),
+    low,
+    high,
+    p50,
+    p80,
+    p95,
+    simulations,
+    seed,
+    byOperation,
+  };
+}
+
+function countOf(counts: Counts, per: Counted): number {
+  const count = counts[per];
+  if (!(count >= 0 && count < Infinity))
+    throw new ShopError(`counts: ${count} ${per} given; possible: a number of zero or more`);
+  return count;
+}
+
+function hoursOf({ id, name, per, setUp, each }: Operation, counts: Counts): OperationHours {
+  const count = counts[per];
+  const minutes = setUp.map((point, i) => point + count * (each[i] as number)) as ThreePoints;
+  const { mean, deviation } = threePointMoments(minutes);
+  return { id, name, count, per, minutes, mean: mean / 60, deviation: deviation / 60 };
+}
+
+/** Hours of as many pieces as are tried. */
+function simulate(operations: ThreePoints[], simulations: number, seed: number): Float64Array {
+  const random = randomLcg(seed);
+  const hours = new Float64Array(simulations);
+  for (const quantile of operations.map(threePointQuantile))
+    for (let i = 0; i < simulations; i++) hours[i] = (hours[i] as number) + quantile(random()) / 60;
+  return hours;
 }

@@ -8,11 +8,13 @@ import type { CornerLayout, FirstBoards } from '../joints/corner.js';
 import type { GrooveRun } from '../joints/groove-runs.js';
 import type { Cost } from '../money/cost.js';
 import type { Hours } from '../money/hours.js';
+import type { Counts } from '../money/operations.js';
 import type { Quote } from '../money/quote.js';
 import type { Board } from '../stock/boards.js';
 import type { CutPlan } from '../stock/cut-plan/plan.js';
 import type { MillingLoss } from '../stock/milling-loss.js';
 import type { HandleKind } from '../surface/handle.js';
+import type { Schedule } from '../time/schedule.js';
 import type { MonthOfAir } from '../wood/air.js';
 
 /** The air the piece will live in, and the moisture its lid reaches there under its finish. */
@@ -83,10 +85,15 @@ export interface SurfaceDecision {
 
 /** What the piece takes, costs and is offered for. */
 export interface QuoteDecision {
-  hours: Hours & { low: number; high: number };
+  hours: Hours & { low: number; high: number; p50: number; p80: number; p95: number };
+  /** What was counted on the piece: the days rest on it. */
+  counts: Counts;
   cost: Cost;
   quote: Quote;
 }
+
+/** When what is done, and how sure the promised day is. */
+export type DaysDecision = Omit<Schedule, 'findings' | 'readyBy'>;
 
 /**
  * What each decision hands on: `job.need('sizing')` gives `Decisions['sizing']`.
@@ -104,6 +111,7 @@ export interface Decisions {
   stock: StockDecision;
   surface: SurfaceDecision;
   quote: QuoteDecision;
+  days: DaysDecision;
   measured: { measurements: LidMeasured[] };
 }
 
@@ -208,8 +216,16 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
   }),
   quote: z.looseObject({
     hours: z.looseObject({ mean: inches, low: inches, high: inches }),
+    counts: z.record(z.string(), inches),
     cost: z.looseObject({ total: amount }),
     quote: z.looseObject({ price: amount, deposit: amount, balance: amount, validUntil: z.iso.date() }),
+  }),
+  days: z.looseObject({
+    promised: z.iso.date(),
+    finish: z.iso.date(),
+    odds: z.number().min(0).max(1),
+    criticalPath: z.array(z.string()).min(1),
+    steps: z.array(z.looseObject({ id: z.string(), hours: inches, start: z.iso.date(), finish: z.iso.date() })).min(1),
   }),
   measured: z.looseObject({ measurements: z.array(z.looseObject({ date: z.iso.date(), clearance: inches })) }),
 };

@@ -1,0 +1,141 @@
+import { z } from 'zod';
+import data from '../../../data/operations.json';
+import type { SizedBox } from '../box/size-box.js';
+import type { DovetailLayout } from '../joints/dovetails.js';
+import type { FingerLayout } from '../joints/finger-joint.js';
+import type { KeyedMitreLayout } from '../joints/keyed-mitre.js';
+import type { RabbetLayout } from '../joints/rabbet.js';
+import { readEntries } from '../measure/data-file.js';
+import { amount, readParameters } from '../measure/parameters.js';
+import type { ThreePoints } from './three-points.js';
+
+const counted = [
+  'piece',
+  'board',
+  'part',
+  'corner',
+  'tail',
+  'finger',
+  'mitre',
+  'key',
+  'rabbet',
+  'groove',
+  'lid',
+  'letter',
+  'carving minute',
+  'square foot',
+  'coat',
+] as const;
+
+/** What operations are counted by. */
+export type Counted = (typeof counted)[number];
+
+/** How many of each. */
+export type Counts = Record<Counted, number>;
+
+const waits = ['settle', 'rest', 'glue', 'recoat', 'cure'] as const;
+
+/**
+ * What has to pass by itself: boards that settle in the shop's air, milled parts that rest, glue, a coat before the next,
+ * the last coat.
+ */
+export type Waiting = (typeof waits)[number];
+
+/** A step of the work and what it usually takes. */
+export interface Operation {
+  id: string;
+  name: string;
+  per: Counted;
+  /** Minutes, once. */
+  setUp: ThreePoints;
+  /** Minutes for each of the counted things. */
+  each: ThreePoints;
+  /** Operations that must be done first, where the design has them; the one before it in the list unless told otherwise. */
+  after?: string[];
+  /** What must pass once it is done. */
+  wait?: Waiting;
+  /** Ids of data/cautions.json. */
+  cautions?: string[];
+  source: string;
+}
+
+const points = z
+  .tuple([z.number().min(0), z.number().min(0), z.number().min(0)])
+  .refine(([least, likely, most]) => least <= likely && likely <= most, 'least, likely and most must rise');
+
+const operationEntry: z.ZodType<Operation> = z.strictObject({
+  id: z.string(),
+  name: z.string().min(1),
+  per: z.enum(counted),
+  setUp: points,
+  each: points,
+  after: z.array(z.string()).optional(),
+  wait: z.enum(waits).optional(),
+  cautions: z.array(z.string()).optional(),
+  source: z.string().min(1),
+});
+
+let operations: Operation[] | undefined;
+
+/** The steps of a box, in working order. */
+export function boxOperations(): Operation[] {
+  operations ??= [...readEntries('operations.json', data, 'operations', operationEntry).values()];
+  return operations;
+}
+
+const whole = (why: string) => {
+  const possible = `possible: a whole number from 0 to 1000 (${why})`;
+  return z.number({ error: possible }).int(possible).min(0, possible).max(1000, possible);
+};
+
+const workFields = z.object({
+  boards: whole('boards bought'),
+  letters: whole('letters and figures cut by hand').default(0),
+  carvingMinutes: amount({ least: 0, most: 6000, unit: 'min', why: 'minutes the cutter runs' }).default(0),
+  coats: whole('coats of finish'),
+});
+
+/**
+ * Counts that the hours rest on, from the design.
+ *
+ * @param work.joint  the layout of one corner: dovetails, fingers, keyed mitre or rabbet
+ * @param work.boards  boards bought
+ * @param work.letters  letters and figures cut by hand; none where a cutter carves them
+ * @param work.carvingMinutes  minutes that a cutter takes for the lettering
+ * @param work.coats  coats of finish
+ * @returns both faces of all solid parts as square feet; four corners' worth of the joint
+ * @throws ShopError  one line: the field, the value given, what is possible, why
+ */
+export function boxCounts(work: {
+  box: SizedBox;
+  joint: DovetailLayout | FingerLayout | KeyedMitreLayout | RabbetLayout;
+  boards: number;
+  letters?: number;
+  carvingMinutes?: number;
+  coats: number;
+}): Counts {
+  const { box, joint } = work;
+  const { boards, letters, carvingMinutes, coats } = readParameters(workFields, { ...work });
+  const wood = box.parts.filter(({ material }) => material === 'wood');
+  return {
+    piece: 1,
+    board: boards,
+    part: box.parts.reduce((sum, { count }) => sum + count, 0),
+    corner: 4,
+    ...jointCounts(joint),
+    groove: box.grooves.reduce((sum, { board }) => sum + (board === 'side' ? 2 : 1), 0),
+    lid: 1,
+    letter: carvingMinutes > 0 ? 0 : letters,
+    'carving minute': carvingMinutes,
+    'square foot': wood.reduce((sum, { count, length, width }) => sum + (2 * count * length * width) / 144, 0),
+    coat: coats,
+  };
+}
+
+function jointCounts(joint: Parameters<typeof boxCounts>[0]['joint']) {
+  const none = { tail: 0, finger: 0, mitre: 0, key: 0, rabbet: 0 };
+  if ('tails' in joint) return { ...none, tail: 4 * joint.tails.length };
+  if ('fingerWidth' in joint) return { ...none, finger: 4 * joint.count };
+  if ('keys' in joint) return { ...none, mitre: 4, key: 4 * joint.keys.length };
+  return { ...none, rabbet: 4 };
+}

@@ -1,0 +1,100 @@
+import { z } from 'zod';
+import { amount, readParameters } from '../measure/parameters.js';
+import { estimateHours } from '../money/hours.js';
+import { boxOperations, type Counts, type Operation, type Waiting } from '../money/operations.js';
+import type { ThreePoints } from '../money/three-points.js';
+
+/** One step at the bench, as a schedule takes it. */
+export interface BenchStep {
+  id: string;
+  name: string;
+  /** What is counted: "12 tails"; empty where it is the piece itself. */
+  count: string;
+  /** Hands at work. */
+  minutes: ThreePoints;
+  /** Ids of steps that must be finished first, with their waiting. */
+  after: string[];
+  /** What passes by itself afterwards, before the next that rests on it. */
+  wait?: { what: string; days: ThreePoints };
+  /** Ids of data/cautions.json. */
+  cautions?: string[];
+}
+
+/** Days that pass by themselves: one number, or least, likely and most. Half a day is 0.5. */
+export type WaitingDays = { [what in Waiting]: number | ThreePoints };
+
+const waitWords: Record<Waiting, string> = {
+  settle: 'boards settle in the air of the shop',
+  rest: 'parts rest stickered after the first cuts',
+  glue: 'glue cures',
+  recoat: 'the coat dries',
+  cure: 'the finish cures',
+};
+
+const days = amount({ least: 0, most: 3650, unit: 'days', why: 'days that pass by themselves' });
+const rising = 'possible: least, likely and most days, rising';
+const waiting: z.ZodType<ThreePoints> = z.union(
+  [
+    days.transform((likely): ThreePoints => [likely, likely, likely]),
+    z.tuple([days, days, days]).refine(([a, m, b]) => a <= m && m <= b, rising),
+  ],
+  { error: 'possible: a number of days from 0 to 3650, or least, likely and most, rising' },
+);
+const waitingFields = z.strictObject({ settle: waiting, rest: waiting, glue: waiting, recoat: waiting, cure: waiting });
+
+/**
+ * The steps of a piece in working order: what is counted on it, how long hands are at it, what waits for what. Finish
+ * becomes a step for each coat. What the design does not have is left out, and what would have waited for it waits for
+ * what it waited for.
+ *
+ * @param piece.counts  see {@link boxCounts}
+ * @param piece.waits  days; `settle` from {@link daysToSettle}, the others from the labels of glue and finish
+ * @param piece.operations  in working order; those of a box unless told otherwise
+ * @throws ShopError  one line: the field, the value given, what is possible, why
+ */
+export function benchSteps(piece: { counts: Counts; waits: WaitingDays; operations?: Operation[] }): BenchStep[] {
+  const { counts, operations = boxOperations() } = piece;
+  const waits = readParameters(waitingFields, piece.waits);
+  const { byOperation } = estimateHours({ counts, operations, simulations: 100 });
+  const present = new Map(byOperation.map((operation) => [operation.id, operation]));
+  const afterOf = ({ after }: Operation, index: number) =>
+    after ?? operations.slice(index - 1, index).map(({ id }) => id);
+  const waitOf = (wait: Waiting | undefined) =>
+    wait && waits[wait][2] > 0 ? { wait: { what: waitWords[wait], days: waits[wait] } } : {};
+
+  // The steps that stand for an operation's end: its own last step, or what it would have waited for.
+  const ends = new Map<string, string[]>();
+  return operations.flatMap((operation, index) => {
+    const { id, name, per, cautions } = operation;
+    const after = [...new Set(afterOf(operation, index).flatMap((before) => ends.get(before) ?? [before]))];
+    const found = present.get(id);
+    if (!found) {
+      ends.set(id, after);
+      return [];
+    }
+    const { count, minutes } = found;
+    const step = { id, name, count: countWords(count, per), minutes, ...(cautions ? { cautions } : {}) };
+    if (per !== 'coat') return [{ ...step, after, ...waitOf(operation.wait) }];
+    ends.set(id, [coatId(id, count)]);
+    return Array.from({ length: count }, (_, coat) => ({
+      ...step,
+      id: coatId(id, coat + 1),
+      name: `${name}, coat ${coat + 1} of ${count}`,
+      count: '',
+      minutes: operation.each.map(
+        (point, i) => point + (coat === 0 ? (operation.setUp[i] as number) : 0),
+      ) as ThreePoints,
+      after: coat === 0 ? after : [coatId(id, coat)],
+      ...waitOf(coat + 1 < count ? 'recoat' : 'cure'),
+    }));
+  });
+}
+
+const coatId = (id: string, coat: number) => `${id}-${coat}`;
+
+function countWords(count: number, per: string): string {
+  if (per === 'piece') return '';
+  const number = Number.isInteger(count) ? String(count) : count.toFixed(1);
+  const many = per === 'square foot' ? 'square feet' : `${per}s`;
+  return `${number} ${count === 1 ? per : many}`;
+}

@@ -1,0 +1,16 @@
+import { dayNumber, isoDay } from '../measure/day.js';
+import { type Schedule, type SchedulePlan, schedule } from './schedule.js';
+
+/**
+ * The same plan begun now, a week later, two weeks later, as long as that is not after the promised day: what waiting costs.
+ *
+ * @param plan  as for {@link schedule}
+ * @param weeks  how many starts, at most; 5 unless told otherwise
+ * @throws ShopError  as {@link schedule}
+ */
+export function laterStarts(plan: SchedulePlan, weeks = 5): Schedule[] {
+  const first = dayNumber(plan.start ?? plan.today);
+  return Array.from({ length: weeks }, (_, week) => isoDay(first + 7 * week))
+    .filter((start, week) => week === 0 || start <= plan.promised)
+    .map((start) => schedule({ ...plan, start }));
+}

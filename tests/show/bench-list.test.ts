@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { benchListPage } from '../../kernel-helpers/src/show/paper/bench-list.js';
+import { benchSettings } from '../../kernel-helpers/src/show/paper/bench-settings.js';
+import { roughParts } from '../../kernel-helpers/src/stock/rough-parts.js';
+import { box, dovetails, fingers } from '../money/a-box.js';
+import { boxDays } from './a-schedule.js';
+import { dangerous, elementsOf } from './read-html.js';
+
+const made = boxDays('2027-02-12');
+const decided = {
+  units: 'tape' as const,
+  box,
+  rough: roughParts({ parts: box.parts }),
+  joint: dovetails,
+  tailBoards: 'front and back',
+  grooves: [{ name: 'lid', offsets: [0, 0.125], depths: [0.125, 0.25] }],
+  lid: { fittedWidth: 6.65625, fittingMoisture: 8 },
+  finish: 'shellac-2-coats',
+};
+const page = benchListPage({ title: 'Tea chest for R. Example', made, settings: benchSettings(decided) });
+const items = elementsOf(page, 'body > ol > li');
+const textOf = (name: string) =>
+  (items.find((item) => item.textContent.includes(name))?.textContent ?? '').replaceAll('\u00a0', ' ');
+
+describe('the bench list', () => {
+  it('has every step in working order, with its day and its hours', () => {
+    expect(items).toHaveLength(made.steps.length);
+    for (const [i, { name, hours }] of made.steps.entries()) {
+      expect(items[i]?.textContent).toContain(name);
+      expect(items[i]?.textContent).toContain(`${hours.toFixed(1)} h`);
+    }
+  });
+
+  it('sets up beside the step: sizes, gauge, dividers, passes, the lid', () => {
+    expect(textOf('Crosscut and rip rough')).toContain('2 side: 11 1/2 in');
+    expect(textOf('Rip and crosscut to final size')).toContain('6 21/32 in');
+    expect(textOf('Lay out the joint')).toContain('marking gauge 5/8 in');
+    expect(textOf('Cut the grooves')).toContain('lid: fence 0 in, 1/8 in; cutter 1/8 in, 1/4 in high');
+    expect(textOf('Rabbet, plane and fit the lid')).toContain('plane to 6 21/32 in at 8 % moisture');
+    expect(textOf('coat 1 of 3')).toContain('2 coats');
+  });
+
+  it('shows the cautions beside each step at a machine, each with its last word', () => {
+    for (const [name, caution] of [
+      ['Crosscut and rip rough', 'Caution: Table saw'],
+      ['Flatten and thickness', 'Caution: Jointer'],
+      ['Flatten and thickness', 'Caution: Thickness planer'],
+      ['Rip and crosscut to final size', 'Caution: Table saw'],
+      ['Cut the grooves', 'Caution: Router table'],
+      ['Sand or plane the faces', 'Caution: Wood dust'],
+      ['Glue up and square', 'Caution: Glue-up'],
+      ['coat 3 of 3', 'Caution: Oil finish and its rags'],
+    ] as const) {
+      expect(textOf(name)).toContain(caution);
+      expect(textOf(name)).toMatch(/qualified person come first\./);
+    }
+  });
+
+  it('says what to wait for, and until when', () => {
+    expect(textOf('Glue up and square')).toMatch(/Then wait: glue cures, until \w{3} \d+ \w{3}\./);
+  });
+
+  it('sets up a finger joint with its cutter and its key', () => {
+    const other = benchListPage({
+      title: 'Tea chest',
+      made: boxDays('2027-02-12', fingers),
+      settings: benchSettings({ ...decided, joint: fingers }),
+    });
+    expect(other.replaceAll('\u00a0', ' ')).toContain('cutter 5/8 in high');
+    expect(other).not.toContain('dividers');
+  });
+
+  it("keeps a client's name as plain text, and loads nothing", () => {
+    const hostile = '</title><script>alert(1)</script>';
+    const taken = benchListPage({ title: hostile, made });
+    expect(elementsOf(taken, 'script')).toEqual([]);
+    expect(dangerous(taken).filter((found) => found !== '<style>')).toEqual([]);
+  });
+});

@@ -1,0 +1,152 @@
+import { describe, expect, it } from 'vitest';
+import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
+import type { ThreePoints } from '../../kernel-helpers/src/money/three-points.js';
+import { type BenchStep, benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
+import { laterStarts } from '../../kernel-helpers/src/time/later-starts.js';
+import { schedule } from '../../kernel-helpers/src/time/schedule.js';
+import { box, dovetails } from '../money/a-box.js';
+
+const sure = (number: number): ThreePoints => [number, number, number];
+const step = (
+  id: string,
+  hours: number | ThreePoints,
+  after: string[] = [],
+  wait?: number | ThreePoints,
+): BenchStep => ({
+  id,
+  name: id,
+  count: '',
+  minutes: (typeof hours === 'number' ? sure(hours) : hours).map((hour) => 60 * hour) as ThreePoints,
+  after,
+  ...(wait === undefined ? {} : { wait: { what: 'it waits', days: typeof wait === 'number' ? sure(wait) : wait } }),
+});
+const week = { hours: { monday: 6, tuesday: 6, wednesday: 6, thursday: 6, friday: 6 } };
+// 2026-12-07 is a Monday.
+const monday = { calendar: week, today: '2026-12-07', promised: '2026-12-18', simulations: 1000 };
+const daysOf = (made: ReturnType<typeof schedule>) =>
+  made.steps.map(({ id, start, finish }) => [id, start.slice(8), finish.slice(8)]);
+
+describe('a schedule', () => {
+  it('worked by hand: four hours of milling, ten of joints, glue on Wednesday, the lid while it cures', () => {
+    const made = schedule({
+      ...monday,
+      steps: [
+        step('mill', 4),
+        step('joints', 10, ['mill']),
+        step('glue', 1, ['joints'], 1),
+        step('clean', 2, ['glue']),
+        step('lid', 3, ['mill']),
+      ],
+    });
+    // Mon 4 + 2, Tue 6, Wed 2; glue Wed 2 to 3, cures until Thu 11 o'clock; lid Wed 3 to 6; clean Thu from hour 3.
+    expect(daysOf(made)).toEqual([
+      ['mill', '07', '07'],
+      ['joints', '07', '09'],
+      ['glue', '09', '09'],
+      ['lid', '09', '09'],
+      ['clean', '10', '10'],
+    ]);
+    expect(made.steps[2]?.wait).toEqual({ what: 'it waits', until: '2026-12-10' });
+    expect(made.finish).toBe('2026-12-10');
+    expect(made.criticalPath).toEqual(['mill', 'joints', 'glue', 'clean']);
+    expect(made.odds).toBe(1);
+  });
+
+  it('has the last day to begin: one day later is too late', () => {
+    const steps = [step('mill', 4), step('joints', 10, ['mill'], 2), step('finish', 5, ['joints'], 7)];
+    const { latestStart, finish } = schedule({ ...monday, promised: '2026-12-28', steps });
+    expect(finish <= '2026-12-28').toBe(true);
+    const begun = (start: string) => schedule({ ...monday, promised: '2026-12-28', steps, start }).finish;
+    expect(begun(latestStart as string) <= '2026-12-28').toBe(true);
+    const next = new Date(`${latestStart}T00:00:00Z`);
+    next.setUTCDate(next.getUTCDate() + 1);
+    expect(begun(next.toISOString().slice(0, 10)) > '2026-12-28').toBe(true);
+  });
+
+  it('begins on the next day with work when begun on a Sunday or a day off', () => {
+    const made = (start: string, closed: string[] = []) =>
+      schedule({ ...monday, calendar: { ...week, closed }, start, steps: [step('mill', 2)] }).steps[0]?.start;
+    expect(made('2026-12-13')).toBe('2026-12-14');
+    expect(made('2026-12-14', ['2026-12-14/2026-12-15'])).toBe('2026-12-16');
+  });
+
+  it.each([
+    ['the end of a year', '2026-12-31', 2, '2027-01-02'],
+    ['the end of February', '2027-02-27', 2, '2027-03-01'],
+    ['the end of February in a leap year', '2028-02-28', 1, '2028-02-29'],
+    ['clocks put forward', '2027-03-27', 2, '2027-03-29'],
+    ['clocks put back', '2027-10-30', 2, '2027-11-01'],
+  ])('waits over %s and loses no day', (_, start, wait, until) => {
+    const everyDay = { hours: { ...week.hours, saturday: 6, sunday: 6 } };
+    const made = schedule({
+      calendar: everyDay,
+      today: start,
+      promised: '2028-12-31',
+      simulations: 100,
+      steps: [step('glue', 1, [], wait), step('clean', 1, ['glue'])],
+    });
+    expect(made.steps[1]?.start).toBe(until);
+  });
+
+  it('odds are the share of draws in time: a wait of 1 to 5 days, three times in ten over 3.4', () => {
+    // One hour on Monday; then 1 to 5 days, likely 3: PERT's beta with shapes 3 and 3, so half are done within 3 days.
+    const days = { ...monday, simulations: 20_000, steps: [step('finish', 1, [], [1, 3, 5])] };
+    const beta33 = (x: number) => 10 * x ** 3 - 15 * x ** 4 + 6 * x ** 5;
+    const odds = schedule({ ...days, promised: '2026-12-10' }).odds;
+    // From Monday 9 o'clock to the end of Thursday are 3 days and 15 hours.
+    const exact = beta33((3 + 15 / 24 - 1) / 4);
+    // Five times the standard error of 20,000 draws
+    expect(Math.abs(odds - exact)).toBeLessThan(5 * Math.sqrt((exact * (1 - exact)) / 20_000));
+  });
+
+  it('is the same for the same seed; a later promise has better odds, more hours a week too', () => {
+    const counts = boxCounts({ box, joint: dovetails, boards: 2, letters: 7, coats: 3 });
+    const steps = benchSteps({ counts, waits: { settle: [8, 16, 32], rest: 1, glue: 1, recoat: 0.5, cure: 7 } });
+    const made = (promised: string, hours = 3) =>
+      schedule({
+        steps,
+        today: '2026-12-01',
+        promised,
+        calendar: { hours: { monday: hours, tuesday: hours, thursday: hours } },
+      });
+    expect(made('2027-01-20')).toEqual(made('2027-01-20'));
+    const odds = ['2027-01-05', '2027-01-12', '2027-01-19', '2027-01-26', '2027-02-02'].map((day) => made(day).odds);
+    expect(odds).toEqual([...odds].sort((a, b) => a - b));
+    expect(made('2027-01-19', 6).odds).toBeGreaterThan(made('2027-01-19').odds);
+    expect(made('2027-01-20').readyBy.at(-1)?.share).toBe(1);
+  });
+
+  it('says what to do about a promise that cannot be kept', () => {
+    const steps = [step('everything', 60)];
+    const { findings, latestStart, odds } = schedule({ ...monday, promised: '2026-12-09', steps });
+    expect(odds).toBe(0);
+    expect(latestStart).toBeUndefined();
+    expect(findings.map(({ verdict }) => verdict)).toEqual(['stop', 'stop', 'ok']);
+    expect(schedule({ ...monday, promised: '2026-12-19', steps: [step('mill', 2)] }).findings.at(-1)?.verdict).toBe(
+      'watch',
+    );
+  });
+
+  it.each([
+    [{ promised: '2026-12-01' }, 'promised: 2026-12-01 given, and today is 2026-12-07; possible: today or later'],
+    [{ start: '2026-12-01' }, 'start: 2026-12-01 given, and today is 2026-12-07'],
+    [{ promised: '2027-02-30' }, 'promised: "2027-02-30" given; possible: a day that exists'],
+    [{ promised: '2040-01-01' }, 'possible: within ten years'],
+    [{ calendar: { hours: {} } }, 'hours: none on any day of the week given'],
+    [{ steps: [] }, 'steps: none given'],
+    [{ steps: [step('a', 1, ['b']), step('b', 1, ['a'])] }, 'operations: a after b after a: they wait for each other'],
+    [{ steps: [step('mill', 100_000)] }, 'mill would end more than 10 years from now'],
+  ])('refuses %j in one line', (bad, message) => {
+    expect(() => schedule({ ...monday, steps: [step('mill', 2)], ...bad })).toThrow(message);
+  });
+});
+
+describe('later starts', () => {
+  it('are a week apart, none after the promise, and none with better odds than an earlier one', () => {
+    const plan = { ...monday, promised: '2026-12-24', steps: [step('joints', [8, 20, 60])] };
+    const made = laterStarts(plan);
+    expect(made.map(({ start }) => start)).toEqual(['2026-12-07', '2026-12-14', '2026-12-21']);
+    const odds = made.map((one) => one.odds);
+    expect(odds).toEqual([...odds].sort((a, b) => b - a));
+  });
+});
