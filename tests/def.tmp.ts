@@ -1,3 +1,6 @@
-import { templateCommission, command } from './sheets/setting.js';
+import { command, templateCommission } from './sheets/setting.js';
+
 const { folder } = templateCommission();
-const done = command('work', folder); console.log(done.stdout, done.stderr); console.log(folder);
+const done = command('work', folder);
+console.log(done.stdout, done.stderr);
+console.log(folder);

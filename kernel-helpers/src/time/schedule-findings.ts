@@ -1,5 +1,5 @@
-import { judge } from '../box/verdict.js';
 import type { Finding } from '../measure/finding.js';
+import { judge } from '../measure/verdict.js';
 import type { Schedule } from './schedule.js';
 
 /** Odds from which a promise is taken to be safe, and from which it may be made at all; common practice, no source. */
