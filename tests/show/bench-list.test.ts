@@ -12,7 +12,7 @@ const decided = {
   box,
   rough: roughParts({ parts: box.parts }),
   joint: dovetails,
-  tailBoards: 'front and back',
+  firstBoards: 'front and back',
   grooves: [{ name: 'lid', offsets: [0, 0.125], depths: [0.125, 0.25] }],
   lid: { fittedWidth: 6.65625, fittingMoisture: 8 },
   finish: 'shellac-2-coats',

@@ -1,7 +1,6 @@
 import type { Brief } from '../../box/brief.js';
 import type { Part, SizedBox } from '../../box/size-box.js';
-import type { DovetailLayout } from '../../joints/dovetails.js';
-import type { FingerLayout } from '../../joints/finger-joint.js';
+import type { CornerLayout } from '../../joints/corner.js';
 import { formatLength } from '../../measure/length.js';
 import type { RoughPart } from '../../stock/rough-parts.js';
 
@@ -20,8 +19,8 @@ export function benchSettings(decided: {
   units: Brief['units'];
   box: SizedBox;
   rough: RoughPart[];
-  joint: DovetailLayout | FingerLayout;
-  tailBoards: string;
+  joint: CornerLayout;
+  firstBoards: string;
   grooves: { name: string; offsets: number[]; depths: number[] }[];
   lid: { fittedWidth: number; fittingMoisture: number };
   finish: string;
@@ -40,7 +39,7 @@ export function benchSettings(decided: {
     'final-size': box.parts
       .map(finished)
       .map(({ name, count, length, width, widthBefore }) => `${count} ${name}: ${size(length, widthBefore ?? width)}`),
-    ...jointSettings(joint, decided.tailBoards, length),
+    ...jointSettings(joint, decided.firstBoards, length),
     grooves: [
       ...box.grooves.map(
         ({ board, groove, fromBottom, width, depth }) =>
@@ -65,15 +64,11 @@ function finishWords(id: string): string {
   return `${finish}, ${coats} ${coats === 1 ? 'coat' : 'coats'}`;
 }
 
-function jointSettings(
-  joint: DovetailLayout | FingerLayout,
-  tailBoards: string,
-  length: (inches: number) => string,
-): BenchSettings {
+function jointSettings(joint: CornerLayout, firstBoards: string, length: (inches: number) => string): BenchSettings {
   if ('tails' in joint)
     return {
       'lay-out-joint': [
-        `${joint.tails.length} tails on ${tailBoards}`,
+        `${joint.tails.length} tails on ${firstBoards}`,
         `marking gauge ${length(joint.gaugeSetting)}, dividers ${length(joint.dividerSetting)}`,
         `bevel ${joint.sawAngle.toFixed(1)} degrees, one across to ${joint.slope} along`,
       ],
