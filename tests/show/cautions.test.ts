@@ -20,6 +20,16 @@ describe('cautions', () => {
       'glue',
       'oil-finish',
       'dust',
+      'band-saw',
+      'mitre-saw',
+      'drill-press',
+      'hand-router',
+      'carving-machine',
+      'carving-tools',
+      'clamps',
+      'film-finish',
+      'hinges-and-screws',
+      'moving-boards',
     ]);
   });
 

@@ -35,6 +35,8 @@ describe('the way of the point', () => {
 
   test('in a round dot: nearly nothing, since its wall is one bend', () => {
     expect(lengthOf(linesOf([circle(0.5, 200)]))).toBeLessThan(0.01);
+    // A small curve in straight pieces turns by 12 degrees at each: no branch runs into these.
+    expect(lengthOf(linesOf([circle(0.05, 30)], 0.002))).toBeLessThan(0.002);
   });
 
   test('in a triangle: from the middle of its incircle into its corners', () => {

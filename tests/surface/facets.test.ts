@@ -24,6 +24,26 @@ describe('walls of a V-cut', () => {
   });
 });
 
+test('a wall for each straight piece, and a cone of its own only round a corner that juts into the stroke', () => {
+  expect(cut(annulus(2, 1), Infinity).facets).toHaveLength(2 * 720);
+  const elbow: Outline = [
+    [
+      [0, 0],
+      [3, 0],
+      [3, 1],
+      [1, 1],
+      [1, 3],
+      [0, 3],
+    ],
+  ];
+  const { facets } = cut(elbow, Infinity);
+  expect(facets).toHaveLength(6 + 1);
+  // From the inner corner the cone looks to the outer one.
+  expect(
+    facets.some(({ looks: [x, y] }) => Math.abs(x + Math.SQRT1_2) < 0.05 && Math.abs(y + Math.SQRT1_2) < 0.05),
+  ).toBe(true);
+});
+
 describe('a depth limit leaves a flat bottom', () => {
   test('in a stroke: the rectangle inside the walls', () => {
     const surface = cut(rectangle(3, 1), 0.3);

@@ -18,6 +18,14 @@ describe('glue against the assembly', () => {
     expect(verdict(plan({ glue: 'hide-hot', temperatureC: 25 }), 'open time of the glue')).toBe('stop');
   });
 
+  test('open and closed time together are the end: white glue bears 5 and 5 minutes', () => {
+    const white = (minutes: number) =>
+      plan({ glue: 'pva-white', joints: 1, minutesPerJoint: minutes, otherMinutes: 0 });
+    expect(verdict(white(3), 'open time of the glue')).toBe('ok');
+    expect(verdict(white(10), 'open time of the glue')).toBe('watch');
+    expect(verdict(white(10.1), 'open time of the glue')).toBe('stop');
+  });
+
   test('a late glue-up names the types that would do', () => {
     const { findings } = plan({ glue: 'pva-white' });
     expect(findings[0]?.change).toContain('Liquid hide glue');

@@ -4,7 +4,10 @@ import { thinned } from './thinned.js';
 /** A line that the point of the bit follows: circles whose radius is half the groove's width there. */
 export type CentreLine = readonly InscribedCircle[];
 
-/** Two touching places seen from the centre: where they are nearer together than this the outline merely bends. */
+/**
+ * Two touching places seen from the centre: where they are nearer together than this the outline merely bends. A curve straightened to
+ * 0.0005 in turns by up to 25 degrees at a radius of 1/50 in, and no branch runs into such a turn.
+ */
 const leastAngle = (40 * Math.PI) / 180;
 /** A corner of the outline that the bit rises into. */
 const cornerTurn = (35 * Math.PI) / 180;
