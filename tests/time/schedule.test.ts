@@ -122,9 +122,10 @@ describe('a schedule', () => {
     expect(odds).toBe(0);
     expect(latestStart).toBeUndefined();
     expect(findings.map(({ verdict }) => verdict)).toEqual(['stop', 'stop', 'ok']);
-    expect(schedule({ ...monday, promised: '2026-12-19', steps: [step('mill', 2)] }).findings.at(-1)?.verdict).toBe(
-      'watch',
-    );
+    expect(
+      schedule({ ...monday, calendar: { ...week, closed: ['2026-12-18'] }, steps: [step('mill', 2)] }).findings.at(-1)
+        ?.verdict,
+    ).toBe('watch');
   });
 
   it.each([

@@ -5,7 +5,7 @@ import { amount, day, readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { simulationFields } from '../money/hours.js';
 import type { BenchStep } from './bench-steps.js';
-import { dayOfHour, type WorkingCalendar, workingDays } from './calendar.js';
+import { dayOfHour, isClosed, type WorkingCalendar, workingDays } from './calendar.js';
 import { finishDays } from './finish-days.js';
 import { lastDay, runThrough, type StepRun, workingOrder } from './run-through.js';
 import { scheduleFindings } from './schedule-findings.js';
@@ -133,7 +133,7 @@ export function schedule(plan: SchedulePlan): Schedule {
     simulations,
     seed,
   };
-  return { ...scheduled, findings: scheduleFindings(scheduled, today, (days.hours[limit] as number) > 0) };
+  return { ...scheduled, findings: scheduleFindings(scheduled, today, !isClosed(plan.calendar, promised)) };
 }
 
 /** The largest whole number from 0 to `most` for which something holds that holds for all smaller ones, if for any. */
