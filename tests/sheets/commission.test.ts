@@ -105,8 +105,8 @@ test('worked with another figure in a sheet, that decision and those that rest o
   const other = copyOf(folder, 'changed');
   changeParameter(other, '09-hours-cost-quote.ipynb', 'hourlyRate: 38', 'hourlyRate: 41');
   const work = command('work', other);
-  expect(work.stdout).toMatch(/^Recorded: 1 new decision\.$/m);
-  expect(whats(other)).toEqual([...decided, 'quote']);
+  expect(work.stdout).toMatch(/^Recorded: 2 new decisions\.$/m);
+  expect(whats(other)).toEqual([...decided, 'quote', 'days']);
 });
 
 test('a record that was edited is refused by line, by work and by check, and stays as it is', () => {

@@ -92,7 +92,7 @@ function runOf(
   const to = from + hours;
   if (!(to <= (days.before.at(-1) as number)))
     throw new ShopError(
-      `operations: ${step.name} would end more than ${Math.floor(days.hours.length / 365.25)} years from now; possible: more hours a week, or less work`,
+      `operations: ${step.name} would end more than ten years after the start; possible: more hours a week, or less work`,
     );
   const readyClock = waitOver(days, to, wait);
   return { step, hours, wait, from, to, ready: step.wait ? hourAt(days, readyClock) : to, readyClock, heldBy };

@@ -32,7 +32,7 @@ export function scheduleFindings(scheduled: Omit<Schedule, 'findings'>, today: s
       verdict: judge(shopIsOpen, 'watch'),
       figures: `promised for ${promised}`,
       reason: 'someone has to be there to hand it over',
-      change: 'promise a day on which you work',
+      change: 'promise a day that is not one of your days off',
     },
   ];
 }

@@ -5,7 +5,7 @@ import { amount, day, readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { simulationFields } from '../money/hours.js';
 import type { BenchStep } from './bench-steps.js';
-import { dayOfHour, type WorkingCalendar, workingDays } from './calendar.js';
+import { dayOfHour, isClosed, type WorkingCalendar, workingDays } from './calendar.js';
 import { finishDays } from './finish-days.js';
 import { lastDay, runThrough, type StepRun, workingOrder } from './run-through.js';
 import { scheduleFindings } from './schedule-findings.js';
@@ -64,7 +64,7 @@ export interface Schedule {
   findings: Finding[];
 }
 
-/** How far ahead the calendar is worked out. */
+/** Ten years: the latest promise, and the longest work. */
 const horizon = 3653;
 
 const fields = z.object({
@@ -95,11 +95,12 @@ export function schedule(plan: SchedulePlan): Schedule {
   if (start < today) throw new ShopError(`start: ${start} given, and today is ${today}; possible: today or later`);
   if (plan.steps.length === 0) throw new ShopError('steps: none given; possible: one step or more');
 
-  const days = workingDays(plan.calendar, today, horizon);
-  const beginning = dayNumber(start) - days.first;
-  const limit = dayNumber(promised) - days.first;
+  const beginning = dayNumber(start) - dayNumber(today);
+  const limit = dayNumber(promised) - dayNumber(today);
   if (Math.max(beginning, limit) >= horizon)
     throw new ShopError(`promised: ${promised} given, to begin on ${start}; possible: within ten years`);
+  // Room for ten years of work from whichever day it is begun on.
+  const days = workingDays(plan.calendar, today, Math.max(beginning, limit) + horizon);
   const hourOf = (index: number) => days.before[index] as number;
   const runs = workingOrder(plan.steps, days, hourOf(beginning));
   const done = finishDays({ order: runs, days, start: hourOf(beginning), simulations, seed });
@@ -133,7 +134,7 @@ export function schedule(plan: SchedulePlan): Schedule {
     simulations,
     seed,
   };
-  return { ...scheduled, findings: scheduleFindings(scheduled, today, (days.hours[limit] as number) > 0) };
+  return { ...scheduled, findings: scheduleFindings(scheduled, today, !isClosed(plan.calendar, promised)) };
 }
 
 /** The largest whole number from 0 to `most` for which something holds that holds for all smaller ones, if for any. */
