@@ -61,6 +61,12 @@ describe('pieces that are planed whole', () => {
     expect(() => blanksOf({ rough, leastLength: 8, kerf: 0.125, sequences: [sequence] })).toThrow(message);
   });
 
+  it('are refused at once where there are more parts than a plan takes', () => {
+    expect(() => blanksOf({ rough: [part('slat', 5, 10_000)], leastLength: 12, kerf: 0.125 })).toThrow(
+      'parts: 10,000 given; possible: at most 500 at a time',
+    );
+  });
+
   it('neither lose nor invent a part, and none is shorter than the planer allows', () => {
     const some = fc.record({
       length: fc.integer({ min: 2, max: 40 }),

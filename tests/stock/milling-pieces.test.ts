@@ -80,6 +80,7 @@ describe('what milling finds', () => {
     const alone = findings.find(({ rule }) => rule === 'pieces long enough to plane');
     expect(alone).toMatchObject({ verdict: 'stop' });
     expect(alone?.figures).toContain('to be fed alone');
+    expect(alone?.change).toContain('plane first one piece');
     expect(toCut.blanks.every(({ because }) => because === 'part')).toBe(true);
   });
 

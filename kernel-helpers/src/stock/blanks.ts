@@ -1,4 +1,5 @@
 import { ShopError } from '../measure/shop-error.js';
+import { mostParts } from './cut-plan/cut-job.js';
 import type { CutPart } from './cut-plan/plan.js';
 import type { RoughPart } from './rough-parts.js';
 
@@ -34,7 +35,8 @@ export interface PartsToCut {
  * @param cut.kerf  of the saw that cuts a blank apart, in
  * @param cut.sequences  names of parts in the order in which the figure runs: `[['side', 'front', 'side', 'back']]`
  * @returns parts for the plan and blanks; in
- * @throws ShopError  a sequence that names a part that is not there, or parts of more than one thickness
+ * @throws ShopError  more parts than one plan takes; a sequence that names a part that is not there, or parts of more than one
+ *   thickness
  * @see common practice, no source
  */
 export function blanksOf(cut: {
@@ -44,6 +46,11 @@ export function blanksOf(cut: {
   sequences?: readonly (readonly string[])[];
 }): PartsToCut {
   const { rough, leastLength, kerf, sequences = [] } = cut;
+  const all = rough.reduce((sum, { count }) => sum + count, 0);
+  if (all > mostParts)
+    throw new ShopError(
+      `parts: ${all.toLocaleString('en-US')} given; possible: at most ${mostParts} at a time (plan the pieces of one commission by themselves)`,
+    );
   const left = new Map(rough.map((part) => [part.name, part.count]));
   const parts: CutPart[] = [];
   const blanks: Blank[] = [];

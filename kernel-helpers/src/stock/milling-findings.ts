@@ -14,6 +14,8 @@ interface Judged extends Omit<Milling, 'planer' | 'allowances'> {
   boards: readonly Board[];
   rough: readonly RoughPart[];
   toCut: PartsToCut;
+  /** The same with no piece shorter than the planer allows. */
+  inBlanks: PartsToCut;
   milled: readonly MilledBlank[];
   planer: Planer;
   allowances: { length: number };
@@ -62,24 +64,24 @@ function enoughBoard({ toCut: { blanks }, boards }: Judged): Finding {
   };
 }
 
-function longEnough({ toCut, rough, planer, shortPieces }: Judged): Finding {
+function longEnough({ inBlanks, rough, planer, shortPieces }: Judged): Finding {
   const short = rough.filter(({ length }) => length < planer.leastLength);
   const fedAlone = shortPieces === 'alone' && short.length > 0;
-  const kept = toCut.blanks.filter(({ parts }) =>
-    parts.some((part) => short.some(({ name }) => name === toCut.partOf[part])),
-  );
   const names = short.map(({ name, length }) => `${name} ${tape(length)}`).join(', ');
+  const blanks = inBlanks.blanks
+    .filter(({ parts }) => parts.some((part) => short.some(({ name }) => name === inBlanks.partOf[part])))
+    .map(({ parts, length }) => `one piece ${tape(length)} long (${parts.join(', ')})`)
+    .join(', ');
   return {
     rule: 'pieces long enough to plane',
     verdict: judge(!fedAlone, 'stop'),
     figures:
       short.length === 0
         ? `every rough part is at least ${tape(planer.leastLength)} long`
-        : `${names}: shorter than the ${tape(planer.leastLength)} that the planer allows; ${fedAlone ? 'to be fed alone' : `planed first in ${kept.map(({ parts, length }) => `one piece ${tape(length)} long (${parts.join(', ')})`).join(', ')}`}`,
+        : `${names}: shorter than the ${tape(planer.leastLength)} that the planer allows; ${fedAlone ? 'to be fed alone' : `planed first in ${blanks}`}`,
     reason:
       "a piece shorter than the machine's stated least length is never fed alone: it can tip between the rollers and be thrown",
-    change:
-      "shortPieces: 'in blanks': plane them as one longer blank and cut them apart afterwards; the least length stands in the manual",
+    change: `shortPieces: 'in blanks'; plane first ${blanks}, and cut apart afterwards`,
   };
 }
 

@@ -81,8 +81,9 @@ export function millingLoss(milling: Milling): MillingLoss {
   const planer = readPlaner(milling.planer);
   const kerf = readParameters(kerfField, milling.kerf);
   const rough = roughParts(milling);
-  const leastLength = milling.shortPieces === 'alone' ? 0 : planer.leastLength;
-  const toCut = blanksOf({ rough, leastLength, kerf, ...(milling.sequences ? { sequences: milling.sequences } : {}) });
+  const { sequences = [], shortPieces = 'in blanks' } = milling;
+  const inBlanks = blanksOf({ rough, leastLength: planer.leastLength, kerf, sequences });
+  const toCut = shortPieces === 'alone' ? blanksOf({ rough, leastLength: 0, kerf, sequences }) : inBlanks;
 
   const reachOn = (blank: Blank, board: Board): MilledBlank => {
     const flat = flattened({
@@ -111,7 +112,7 @@ export function millingLoss(milling: Milling): MillingLoss {
     toCut,
     milled,
     snipe: snipeRemedies({ pieces: toCut.blanks.length, overLength: allowances.length, planer }),
-    findings: millingFindings({ ...milling, boards, rough, toCut, milled, planer, allowances }),
+    findings: millingFindings({ ...milling, boards, rough, toCut, inBlanks, milled, planer, allowances }),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Highs } from 'highs';
+import { beam } from './beam.js';
 import { chooseBoards, type Demand } from './board-choice.js';
 import { type BoardLayout, layOutBoard } from './board-layout.js';
 import { BoardValues } from './board-values.js';
@@ -93,7 +94,7 @@ class Search {
   *firstPlan(): Generator<Solution> {
     let reserve = 0;
     for (let tries = 0; !this.#best; tries++) {
-      if (tries > 0 && tries % 12 === 0) reserve += 0.03;
+      if (tries > 0 && tries % 6 === 0) reserve = reserve * 1.3 + 0.02;
       const roomy = this.#proofs.map(({ gives, need }) => ({ gives, need: Math.ceil(need * (1 + reserve)) }));
       const choice = chooseBoards(
         this.#prices,
@@ -107,8 +108,7 @@ class Search {
         break;
       }
       if (tries === 0 && choice.certain) this.#raiseBound(choice.boards);
-      if (this.#try(choice.boards, { width: 6, branches: 8, pace: 1, steps: 60_000, look: 1500 }) === undefined)
-        this.#open.push(this.#outside(choice.boards));
+      if (!this.#look(choice.boards, this.#area, 4, 6)) this.#open.push(this.#outside(choice.boards));
     }
     this.#open.length = 0;
     yield this.known();
@@ -140,8 +140,7 @@ class Search {
 
   /** Tries harder and harder: true where the parts fit, false where that is impossible, undefined where it stays open. */
   #decide(boards: number[]): boolean | undefined {
-    const quick = this.#try(boards, { width: 6, branches: 8, pace: 1, steps: 60_000, look: 1500 });
-    if (quick !== undefined) return quick;
+    if (this.#look(boards, this.#area, 4, 6)) return true;
     let guide = this.#area;
     if (this.#partWorth) {
       const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
@@ -152,44 +151,39 @@ class Search {
       this.#demand(guide);
       if (found.ratio < 1) return false;
     }
-    return (
-      this.#try(boards, { width: 10, branches: 10, pace: 1.5, steps: 200_000, look: 3000 }, guide) ??
-      this.#try(boards, { width: 40, branches: 20, pace: 3, steps: 500_000, look: 10_000 }, guide) ??
-      this.#try(
-        boards,
-        {
-          width: 1e9,
-          branches: Number.POSITIVE_INFINITY,
-          pace: Number.POSITIVE_INFINITY,
-          steps: 2_000_000,
-          look: 0,
-        },
-        guide,
-      )
-    );
-  }
-
-  /** True where the parts fit, false where that is impossible, undefined where nothing was found. */
-  #try(
-    boards: number[],
-    how: { width: number; branches: number; pace: number; steps: number; look: number },
-    guide = this.#area,
-  ): boolean | undefined {
+    for (const [width, branches] of [
+      [6, 8],
+      [30, 12],
+    ] as const)
+      if (this.#look(boards, guide, width, branches)) return true;
     const packing = pack({
       boards,
       counts: this.#counts,
       guide,
       limits: guide === this.#area ? [] : [this.#area],
       crosscutFirst: this.#crosscutFirst,
-      ...how,
+      steps: 1_000_000,
     });
-    this.#steps += packing.steps + 100;
-    if (packing.cuttings) {
-      this.#keep(packing.cuttings);
-      return true;
-    }
+    this.#steps += packing.steps;
+    if (packing.cuttings) this.#keep(packing.cuttings);
     if (packing.impossible) this.#proofs.push(this.#outside(boards));
-    return packing.impossible ? false : undefined;
+    return packing.cuttings ? true : packing.impossible ? false : undefined;
+  }
+
+  /** Looks for a plan on a set of boards; keeps it. */
+  #look(boards: number[], guide: Valuation, width: number, branches: number): boolean {
+    const found = beam({
+      boards,
+      counts: this.#counts,
+      guide,
+      width,
+      branches,
+      steps: 2_000_000,
+      crosscutFirst: this.#crosscutFirst,
+    });
+    this.#steps += found.steps + 100;
+    if (found.cuttings) this.#keep(found.cuttings);
+    return found.cuttings !== undefined;
   }
 
   /** Any set but this one and its parts has a board outside it; of alike boards it has the first ones. */
