@@ -6,8 +6,9 @@ import type { MonthOfMoisture } from '../box/seasonal-fit.js';
 import type { SizedBox } from '../box/size-box.js';
 import type { DovetailLayout } from '../joints/dovetails.js';
 import type { GrooveRun, TailBoards } from '../joints/groove-runs.js';
+import type { Actuals, ClientAnswer } from '../money/actuals.js';
 import type { Cost } from '../money/cost.js';
-import type { Hours } from '../money/hours.js';
+import type { Hours, HoursEstimate } from '../money/hours.js';
 import type { Quote } from '../money/quote.js';
 import type { Board } from '../stock/boards.js';
 import type { MillingLoss } from '../stock/milling-loss.js';
@@ -43,7 +44,7 @@ export interface StockDecision extends Omit<MillingLoss, 'findings'> {
 
 /** What the piece takes, costs and is offered for. */
 export interface QuoteDecision {
-  hours: Hours & { low: number; high: number };
+  hours: Hours & { low: number; high: number; byOperation?: HoursEstimate['byOperation'] };
   cost: Cost;
   quote: Quote;
 }
@@ -64,6 +65,8 @@ export interface Decisions {
   stock: StockDecision;
   quote: QuoteDecision;
   measured: { measurements: LidMeasured[] };
+  answer: ClientAnswer;
+  actuals: Actuals;
 }
 
 const number = z.number();
@@ -137,4 +140,13 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     quote: z.looseObject({ price: amount, deposit: amount, balance: amount, validUntil: z.iso.date() }),
   }),
   measured: z.looseObject({ measurements: z.array(z.looseObject({ date: z.iso.date(), clearance: inches })) }),
+  answer: z.looseObject({ answer: z.enum(['accepted', 'declined']), date: z.iso.date(), reason: z.string() }),
+  actuals: z.looseObject({
+    finished: z.iso.date(),
+    operations: z.array(z.looseObject({ id: z.string(), name: z.string(), estimated: inches, actual: inches })),
+    estimated: inches,
+    actual: inches,
+    boardFeet: inches,
+    yield: inches,
+  }),
 };
