@@ -1,6 +1,7 @@
-import { statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
+import { sha256 } from './chain.js';
 import {
   contentDifferences,
   type Decision,
@@ -12,6 +13,7 @@ import {
 import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
 import type { Decisions } from './decisions.js';
 import { demonstration, isCommission } from './demonstration.js';
+import { diskError, isSystemError } from './disk-error.js';
 import type { Entry, Head, Versions } from './entry.js';
 import { keepFile } from './kept-file.js';
 import { appendEntry, soundEntries } from './record-file.js';
@@ -59,6 +61,14 @@ export interface Commission<D = Decisions> {
    * @throws ShopError  a name that is not possible; a disk that refuses
    */
   keep(file: string, text: string): void;
+  /**
+   * The text of a file that a sheet works from, such as a table of readings. The decisions after it hold the file's digest,
+   * so that a check can say that it was the file that changed.
+   *
+   * @param file  its name in the commission's folder, or a path
+   * @throws ShopError  when it cannot be read
+   */
+  read(file: string): string;
   /** All entries, oldest first; in practice those of the demonstration commission. */
   entries(): readonly Entry[];
   /** The record as a table. */
@@ -84,6 +94,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   const rehearsal = practice ? undefined : rehearsalFolder();
   const source = practice ? demonstration(folder) : folder;
   const needs: Record<string, Head> = {};
+  const files: Record<string, string> = {};
   const said: string[] = [];
 
   const say = (line: string): void => {
@@ -112,6 +123,18 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       if (practice) return say(`Practice: ${file} is not kept.`);
       keepFile(folder, file, text);
       say(`Kept in the commission's folder: ${file}`);
+    },
+
+    read(file) {
+      const path = resolve(folder, file);
+      try {
+        const bytes = readFileSync(path);
+        files[file] = sha256(bytes).slice(0, 16);
+        return bytes.toString('utf8');
+      } catch (error) {
+        if (isSystemError(error) && error.code === 'ENOENT') throw new ShopError(`There is no file ${path}.`);
+        throw diskError(error, `${path} cannot be read`);
+      }
     },
 
     need(what) {
@@ -146,11 +169,12 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       const content = decisionContent(what, decision, shapeOf(what));
       if (practice) return done('practice', `Practice: ${what} is worked out but not kept.`);
       const { [what]: _, ...restsOn } = needs;
+      const versions = { ...opening.versions, data: { ...opening.versions.data, ...files } };
       let standing: Entry | undefined;
       const { entry, setAside } = appendEntry(rehearsal ?? folder, (recorded) => {
         const before = latest(recorded, what);
         standing = before && isSame(before, content, restsOn) ? before : undefined;
-        const made = { at: localTime(new Date()), who: whoDecides(), what, needs: restsOn, versions: opening.versions };
+        const made = { at: localTime(new Date()), who: whoDecides(), what, needs: restsOn, versions };
         return standing ? undefined : { ...made, ...content };
       });
       if (setAside) {
