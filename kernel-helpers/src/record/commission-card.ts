@@ -1,5 +1,5 @@
 import type { Brief, Joint } from '../box/brief.js';
-import type { Actuals, ClientAnswer, OperationWorked } from '../money/actuals.js';
+import type { Actuals, ClientAnswer } from '../money/actuals.js';
 import type { Money } from '../money/money.js';
 import { shapeProblem } from './decision.js';
 import { type Decisions, decisionShapes } from './decisions.js';
@@ -14,6 +14,13 @@ export interface LidInSeason {
   /** The band that nine boards in ten lie in. */
   low: number;
   high: number;
+}
+
+/** Hours of one operation, estimated and taken. */
+export interface OperationTimed {
+  id: string;
+  estimated: number;
+  actual: number;
 }
 
 /** What the shop book keeps of one commission. */
@@ -35,7 +42,7 @@ export interface CommissionCard {
   quoted?: { date: string; price: Money; hours: number };
   answer?: ClientAnswer['answer'];
   /** What it took, when it was closed. */
-  worked?: { finished: string; estimated: number; actual: number; operations: OperationWorked[] };
+  worked?: { finished: string; estimated: number; actual: number; operations: OperationTimed[] };
   /** Part of the boards that is in the piece: as it came out when it was closed, else as planned. */
   yield?: number;
   lids: LidInSeason[];
@@ -92,7 +99,18 @@ function briefPart(brief: Brief) {
 }
 
 function workedPart({ finished, estimated, actual, operations }: Actuals) {
-  return { finished, estimated, actual, operations: [...operations] };
+  // A millionth of an hour is enough, and the index of ten thousand commissions is read in a moment only when it is short.
+  const short = (hours: number) => Math.round(hours * 1e6) / 1e6;
+  return {
+    finished,
+    estimated,
+    actual,
+    operations: operations.map(({ id, estimated, actual }) => ({
+      id,
+      estimated: short(estimated),
+      actual: short(actual),
+    })),
+  };
 }
 
 function lidsInSeason(entries: readonly Entry[]): LidInSeason[] {

@@ -36,6 +36,8 @@ export interface Commission<D = Decisions> {
   /** The folder's name, `2026-03-12-tea-chest`. */
   readonly name: string;
   readonly folder: string;
+  /** ISO day it was begun, as its folder's name says; empty where the name has no day. */
+  readonly begun: string;
   /** True in a folder that is no commission: everything computes, nothing is kept. */
   readonly practice: boolean;
   /** What the commission had to say so far, each thing once. */
@@ -109,6 +111,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   return {
     name,
     folder,
+    begun: /^\d{4}-\d\d-\d\d(?=-)/.exec(name)?.[0] ?? '',
     practice,
     said,
     entries,

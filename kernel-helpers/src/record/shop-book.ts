@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
 import { type Correction, corrections } from '../money/correction.js';
+import { boxOperations } from '../money/hours.js';
 import { unitsOf } from '../money/money.js';
 import { type Share, shareOf } from '../money/share.js';
 import { type Trend, trend } from '../money/trend.js';
@@ -42,8 +43,14 @@ export function shopBook(folder?: string, options: { last?: number } = {}): Shop
   const closed = cards
     .filter(({ worked }) => worked)
     .sort((a, b) => ((a.worked?.finished ?? '') < (b.worked?.finished ?? '') ? -1 : 1));
+  const names = new Map(boxOperations().map(({ id, name }) => [id, name]));
   const times = closed.flatMap(({ worked }) =>
-    (worked?.operations ?? []).map(({ id, name, estimated, actual }) => ({ operation: id, name, estimated, actual })),
+    (worked?.operations ?? []).map(({ id, estimated, actual }) => ({
+      operation: id,
+      name: names.get(id) ?? id,
+      estimated,
+      actual,
+    })),
   );
   const answered = cards.filter(({ answer }) => answer);
   const lids = cards.flatMap(({ name, lids }) => lids.map((lid) => ({ name, ...lid })));
@@ -64,16 +71,18 @@ export function shopBook(folder?: string, options: { last?: number } = {}): Shop
 }
 
 function pricesThroughTime(cards: readonly CommissionCard[]): ShopBook['prices'] {
-  const quoted = cards.flatMap(({ name, quoted }) =>
-    quoted && quoted.hours > 0
-      ? [{ name, date: quoted.date, currency: quoted.price.currency, perHour: unitsOf(quoted.price) / quoted.hours }]
-      : [],
-  );
-  const currencies = [...new Set(quoted.map(({ currency }) => currency))];
-  return currencies.map((currency) => {
-    const asked = quoted
-      .filter((quote) => quote.currency === currency)
-      .map(({ name, date, perHour }) => ({ name, date, perHour }))
+  const byCurrency = new Map<string, { name: string; date: string; minor: number; hours: number }[]>();
+  for (const { name, quoted } of cards) {
+    if (!quoted || quoted.hours === 0) continue;
+    const { date, hours, price } = quoted;
+    const known = byCurrency.get(price.currency) ?? [];
+    known.push({ name, date, minor: price.minor, hours });
+    byCurrency.set(price.currency, known);
+  }
+  return [...byCurrency].map(([currency, quotes]) => {
+    const unit = unitsOf({ minor: 1, currency });
+    const asked = quotes
+      .map(({ name, date, minor, hours }) => ({ name, date, perHour: (minor * unit) / hours }))
       .sort((a, b) => (a.date < b.date ? -1 : 1));
     return { currency, asked, trend: trend(asked.map(({ date, perHour }) => ({ x: yearOf(date), y: perHour }))) };
   });
