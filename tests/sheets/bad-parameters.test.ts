@@ -22,6 +22,19 @@ test.each([
   ['02-sizing.ipynb', "bottomGrooveDepth: '1/4 in'", "bottomGrooveDepth: '3/4 in'", /bottomGrooveDepth.*3\/4/],
   ['03-wood-and-air.ipynb', 'humidifyTo: 0.3', 'humidifyTo: 30', /humidifyTo.*30/],
   ['09-hours-cost-quote.ipynb', 'margin: 0.2', 'margin: 20', /margin.*20/],
+  [
+    '09-hours-cost-quote.ipynb',
+    'corrections: []',
+    "corrections: [{ operation: 'paint', factor: 1, because: 'x' }]",
+    /"paint" given/,
+  ],
+  ['11-closing.ipynb', "answer: ''", "answer: 'perhaps'", /answer: "perhaps" given; possible: accepted, declined/],
+  [
+    '11-closing.ipynb',
+    "finished: ''",
+    "finished: '2020-01-01'",
+    /worked: \[\] given; possible: at least one stretch of work/,
+  ],
 ])('%s with %s as %s gives one message and no entry', async (file, from, to, message) => {
   const other = copyOf(folder, 'bad');
   try {

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { checkCommission } from '../record/check.js';
-import { type Compared, compareRecords } from '../record/compare.js';
+import { type Compared, compareRecords, origins } from '../record/compare.js';
 import { differenceText } from '../record/differences.js';
 import type { Head } from '../record/entry.js';
 import { noteHead } from '../record/known-heads.js';
@@ -56,6 +56,7 @@ export async function check({ folder, head: given, seconds, signal, progress }: 
     const compared = compareRecords(entries, soundEntries(rehearsal));
     const different = compared.filter(({ outcome }) => outcome !== 'same');
     for (const each of different) progress.line(comparisonText(each));
+    for (const { what, why } of origins(compared)) progress.line(`It began with ${what}: ${why.join('; ')}.`);
     if (different.length > 0) return false;
     progress.line(`Same: ${counted(compared.length, 'decision')} as recorded, and the record as it was written.`);
     if (head) progress.line(`Its last entry is ${head.seq}, hash ${head.hash}`);
