@@ -7,7 +7,7 @@ import { noteHead } from '../../kernel-helpers/src/record/known-heads.js';
 import { searchCommissions } from '../../kernel-helpers/src/record/search-commissions.js';
 import { shopBook } from '../../kernel-helpers/src/record/shop-book.js';
 import { inventShop } from './invented-shop.js';
-import { must, testFolder } from './setting.js';
+import { must, recordBytes, testFolder } from './setting.js';
 
 /** An invented shop's folder of commissions. */
 function shop(count: number, truth: Parameters<typeof inventShop>[1]['truth'] = {}, seed = 1) {
@@ -119,6 +119,19 @@ describe('the shop book', () => {
     expect(checkCommission(join(folder, second)).incomplete).toBe(16);
   });
 
+  it('keeps prices of different currencies apart', () => {
+    const { folder } = shop(4);
+    const name = must(names(folder)[2]);
+    const { entries } = checkCommission(join(folder, name));
+    const inEuro = JSON.parse(JSON.stringify(entries).replaceAll('"USD"', '"EUR"'));
+    writeFileSync(record(folder, name), recordBytes(inEuro));
+    const { prices } = shopBook(folder);
+    expect(prices.map(({ currency, asked }) => [currency, asked.length])).toEqual([
+      ['USD', 3],
+      ['EUR', 1],
+    ]);
+  });
+
   it('is empty where there are no commissions, and says where it looked', () => {
     const folder = join(testFolder(), 'commissions');
     expect(() => shopBook(folder)).toThrow(`There is no folder ${folder}.`);
@@ -153,6 +166,14 @@ describe('searching commissions', () => {
     [{}, all],
   ])('%j', (wanted, found) => {
     expect(searchCommissions(all, wanted)).toEqual(found);
+  });
+
+  it('mixes no currencies: a price is compared with prices of one', () => {
+    const euro = card({ quoted: { date: '2026-03-20', price: { minor: 104_700, currency: 'EUR' }, hours: 14 } });
+    expect(() => searchCommissions([walnut, euro], { priceOver: 1000 })).toThrow(
+      /^currency: nothing given; possible: USD, EUR/,
+    );
+    expect(searchCommissions([walnut, euro], { priceOver: 1000, currency: 'EUR' })).toEqual([euro]);
   });
 
   it.each([

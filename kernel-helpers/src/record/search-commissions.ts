@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { amount, day, oneOf, readParameters } from '../measure/parameters.js';
+import { ShopError } from '../measure/shop-error.js';
 import { unitsOf } from '../money/money.js';
 import { species } from '../wood/species.js';
 import type { CommissionCard } from './commission-card.js';
@@ -15,6 +16,8 @@ export interface Wanted {
   /** Hours it took, when it was closed. */
   hoursOver?: number;
   hoursUnder?: number;
+  /** Code of ISO 4217: needed beside a price when the book holds more than one. */
+  currency?: string;
   /** Price asked, currency units. */
   priceOver?: number;
   priceUnder?: number;
@@ -33,6 +36,10 @@ const fields = z.strictObject({
   words: some,
   hoursOver: hours,
   hoursUnder: hours,
+  currency: z
+    .string({ error: 'possible: a code of ISO 4217 such as USD' })
+    .regex(/^[A-Z]{3}$/, 'possible: a code of ISO 4217 such as USD')
+    .optional(),
   priceOver: price,
   priceUnder: price,
   from: day('begun on this day or after').optional(),
@@ -47,10 +54,13 @@ const fields = z.strictObject({
  * @example searchCommissions(shopBook().commissions, { wood: 'walnut', joint: 'dovetail', hoursOver: 20 })
  */
 export function searchCommissions(commissions: readonly CommissionCard[], wanted: Wanted): CommissionCard[] {
-  const { wood, joint, words, hoursOver, hoursUnder, priceOver, priceUnder, from, to, answer } = readParameters(
-    fields,
-    wanted,
-  );
+  const { wood, joint, words, hoursOver, hoursUnder, currency, priceOver, priceUnder, from, to, answer } =
+    readParameters(fields, wanted);
+  const currencies = [...new Set(commissions.flatMap(({ quoted }) => quoted?.price.currency ?? []))];
+  if ((priceOver !== undefined || priceUnder !== undefined) && currency === undefined && currencies.length > 1)
+    throw new ShopError(
+      `currency: nothing given; possible: ${currencies.join(', ')} (the book holds more than one, and a price is one of one currency)`,
+    );
   const holds = (card: CommissionCard): boolean => {
     const took = card.worked?.actual;
     const asked = card.quoted && unitsOf(card.quoted.price);
@@ -59,6 +69,7 @@ export function searchCommissions(commissions: readonly CommissionCard[], wanted
       (joint === undefined || has(card.joint, joint)) &&
       (words === undefined || has(`${card.piece} ${card.client} ${card.name}`, words)) &&
       within(took, hoursOver, hoursUnder) &&
+      (currency === undefined || card.quoted?.price.currency === currency) &&
       within(asked, priceOver, priceUnder) &&
       (from === undefined || card.date >= from) &&
       (to === undefined || card.date <= to) &&

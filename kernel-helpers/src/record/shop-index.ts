@@ -12,6 +12,8 @@ interface Leaf {
   /** Size and time of the record when it was read: another size or time, and it is read again. */
   size: number;
   time: number;
+  /** Hash of the head that it was held against, from the shop's own book. */
+  against?: string;
   card?: CommissionCard;
   problem?: string;
 }
@@ -54,10 +56,11 @@ export function shopIndex(commissions: string): ShopIndex {
       continue;
     }
     const known = before[name];
-    if (known && known.size === stat.size && known.time === stat.mtimeMs && agrees(known, heads[name])) {
+    if (known && known.size === stat.size && known.time === stat.mtimeMs && known.against === heads[name]?.hash) {
       leaves[name] = known;
     } else {
-      leaves[name] = { size: stat.size, time: stat.mtimeMs, ...readLeaf(commissions, name, heads[name]) };
+      const head = heads[name];
+      leaves[name] = { size: stat.size, time: stat.mtimeMs, against: head?.hash, ...readLeaf(commissions, name, head) };
       changed = true;
     }
   }
@@ -75,11 +78,6 @@ function foldersIn(commissions: string): string[] {
     if ((error as NodeJS.ErrnoException).code === 'ENOENT') throw new ShopError(`There is no folder ${commissions}.`);
     throw diskError(error, `${commissions} cannot be read`);
   }
-}
-
-/** Whether a card was read against the head that the shop's own book has now. */
-function agrees({ card }: Leaf, head: Head | undefined): boolean {
-  return !head || card?.head.hash === head.hash;
 }
 
 function readLeaf(commissions: string, name: string, head: Head | undefined): Pick<Leaf, 'card' | 'problem'> {

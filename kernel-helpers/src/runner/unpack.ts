@@ -45,7 +45,7 @@ export function unpackCommission(file: string, commissions: string): Unpacked {
   let next: string | undefined;
   try {
     mkdirSync(commissions, { recursive: true });
-    next = join(commissions, `.unpack-${process.pid}`);
+    next = join(commissions, `.unpack-${process.pid}-${Date.now()}`);
     mkdirSync(next);
     for (const [name, bytes] of contents)
       if (name !== packingListName) writeFileSync(join(next, name), bytes, { flag: 'wx', flush: true });
