@@ -1,6 +1,6 @@
 import { randomLcg, randomNormal } from 'd3-random';
 import fc from 'fast-check';
-import { mean, sampleVariance } from 'simple-statistics';
+import { mean, probit, sampleVariance } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../kernel-helpers/src/measure/formula.js';
 import {
@@ -61,7 +61,12 @@ describe('the factor of an operation', () => {
     const scatter2 = (weight * assumed ** 2 + squares) / (weight + 3 + 2);
     const first = mean((groups[0] as number[]).map(Math.log)) + scatter2 / 2;
     const precision = 4 / scatter2 + 1 / doubt ** 2;
-    expect(Math.log(corrections(all)[0]?.factor ?? 0)).toBeCloseTo(((4 / scatter2) * first) / precision, 12);
+    const { factor = 0, low = 0, high = 0 } = corrections(all)[0] ?? {};
+    expect(Math.log(factor)).toBeCloseTo(((4 / scatter2) * first) / precision, 12);
+    // The middle eight in ten of a normal distribution.
+    const half = probit(0.9) / Math.sqrt(precision);
+    expect(Math.log(factor / low)).toBeCloseTo(half, 3);
+    expect(Math.log(high / factor)).toBeCloseTo(half, 3);
   });
 
   it('lies between the old figure and what the pieces say, and nearer to them the more there are', () => {

@@ -116,7 +116,7 @@ describe('unpacking', () => {
         expect(() => unpackCommission(file, into)).toThrow(/is not a whole zip file|is not unpacked/);
         expect(existsSync(into)).toBe(false);
       }),
-      { numRuns: 200 },
+      { numRuns: 150 },
     );
   });
 
@@ -138,7 +138,7 @@ describe('unpacking', () => {
           expect(existsSync(into)).toBe(false);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
