@@ -70,7 +70,8 @@ function row(card: CommissionCard, hasPage: boolean): string {
 }
 
 function state({ answer, worked, quoted, lids }: CommissionCard): string {
-  if (worked) return `closed ${worked.finished}${lids.length > 0 ? `, lid measured ${lids.length} times` : ''}`;
+  const measured = lids.length === 1 ? ', lid measured once' : `, lid measured ${lids.length} times`;
+  if (worked) return `closed ${worked.finished}${lids.length > 0 ? measured : ''}`;
   return answer ?? (quoted ? 'quoted' : 'in work');
 }
 
