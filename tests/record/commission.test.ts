@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { inspect } from 'node:util';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
+import { compareRecords } from '../../kernel-helpers/src/record/compare.js';
 import { readRecord } from '../../kernel-helpers/src/record/record-file.js';
 import { brief, commissionFolder, must, open, sizing, testFolder, versions, writeSheet } from './setting.js';
 
@@ -27,6 +28,31 @@ describe('a decision', () => {
     expect(Math.abs(Date.parse(must(entry).at) - Date.now())).toBeLessThan(60_000);
     expect(job.entries()).toEqual([entry]);
     expect(job.head()).toEqual({ seq: 1, hash: entry?.hash });
+  });
+
+  it('names the files that it was worked out from, so that a check can tell which one changed', () => {
+    const folder = commissionFolder();
+    writeFileSync(join(folder, 'readings.csv'), 'day,humidity');
+    const job = open(folder);
+    expect(job.read('readings.csv')).toBe('day,humidity');
+    const { entry } = job.decide('brief', brief);
+    expect(entry?.versions.data).toMatchObject({
+      ...versions.data,
+      'readings.csv': expect.stringMatching(/^[0-9a-f]{16}$/),
+    });
+    writeFileSync(join(folder, 'readings.csv'), 'day,humidity,temperature');
+    const again = open(folder);
+    again.read('readings.csv');
+    const moved = again.decide('brief', { ...brief, results: { ...brief.results, inside: 11 } });
+    expect(compareRecords([must(entry)], [must(moved.entry)])[0]?.why).toEqual([
+      expect.stringMatching(/^data file readings\.csv was [0-9a-f]{16}, now [0-9a-f]{16}$/),
+    ]);
+    expect(() => job.read('none.csv')).toThrow(/^There is no file .*none\.csv\.$/);
+  });
+
+  it('knows the day it was begun from its folder', () => {
+    expect(open(commissionFolder()).begun).toBe('2026-03-12');
+    expect(open(testFolder()).begun).toBe('');
   });
 
   it('is handed on as it was recorded, and nobody can change it', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { compareRecords } from '../../kernel-helpers/src/record/compare.js';
+import { compareRecords, origins } from '../../kernel-helpers/src/record/compare.js';
 import { content, entriesOf, must, versions } from './setting.js';
 
 const sizing = content({ what: 'sizing', inputs: { inside: 10 }, results: { width: 11.25, lid: { gap: 0.03 } } });
@@ -53,10 +53,12 @@ describe('running a commission again', () => {
     const moved = content({ what: 'brief', results: { inside: 11 } });
     const needs = { brief: { seq: 1, hash: must(entriesOf([moved])[0]).hash } };
     const after = entriesOf([moved, { ...sizing, needs, results: { width: 12.25 } }]);
-    expect(compareRecords(recorded, after).map(({ why }) => why)).toEqual([
+    const compared = compareRecords(recorded, after);
+    expect(compared.map(({ why }) => why)).toEqual([
       ['cause unknown: inputs, versions and data are as recorded'],
       ['brief moved'],
     ]);
+    expect(origins(compared).map(({ what }) => what)).toEqual(['brief']);
   });
 
   it('lists what was recorded and not decided again, and the other way round', () => {

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { addOwnSpecies } from '../../kernel-helpers/src/record/own-species.js';
+import { addOwnSpecies, ownSpeciesVersions } from '../../kernel-helpers/src/record/own-species.js';
 import { movement } from '../../kernel-helpers/src/wood/movement.js';
 import { species } from '../../kernel-helpers/src/wood/species.js';
 
@@ -42,6 +42,18 @@ describe("the maker's own woods", () => {
     write(folder, [{ ...barnOak, commonName: 'Oak from the other barn' }]);
     addOwnSpecies(folder);
     expect(species('oak-from-the-barn').commonName).toBe('Oak from the other barn');
+  });
+
+  it("have a digest for the record, the shop's and the commission's, so that a check can tell when they changed", () => {
+    expect(ownSpeciesVersions(folder)).toEqual({});
+    write(data, [barnOak]);
+    const before = ownSpeciesVersions(folder);
+    write(folder, [barnOak]);
+    const after = ownSpeciesVersions(folder);
+    expect(Object.keys(after)).toEqual(["the shop's own-species.json", 'own-species.json']);
+    expect(after).toMatchObject(before);
+    write(data, [{ ...barnOak, fibreSaturation: 29 }]);
+    expect(ownSpeciesVersions(folder)["the shop's own-species.json"]).not.toBe(before["the shop's own-species.json"]);
   });
 
   it.each([

@@ -1,8 +1,9 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, onTestFinished, test, vi } from 'vitest';
+import { content, recordBytes } from '../record/setting.js';
 import { commission, pidIn, runs, writePid } from './setting.js';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -42,6 +43,15 @@ test.each([
   [['check', 'x', '--who', 'me'], /^--who is not possible here/],
   [['new'], /^what is being made\? npm run new -- "title"/],
   [['new', '!!!'], /^The title is '!!!'/],
+  [
+    ['check', 'x', '--head', '8'],
+    /^--head is "8"; possible: an entry's number and at least 12 characters of its fingerprint/,
+  ],
+  [['pack'], /^which commission\? npm run pack/],
+  [['pack', 'no such thing'], /^there is no commission "no such thing"/],
+  [['unpack'], /^which file\? npm run unpack/],
+  [['unpack', 'no-such-file.zip'], /^There is no file .*no-such-file\.zip/],
+  [['contents', 'tea-chest'], /^npm run contents takes no name/],
   [['start', 'tea-chest'], /^npm start takes no name/],
   [['lab', '--nothing'], /^npm run lab: "--nothing" is not possible/],
 ])('%j is answered with one line that says what is possible', async (args, message) => {
@@ -68,6 +78,43 @@ test('a commission is worked, and its page written; a failing one says where and
   );
   expect(JSON.parse(readFileSync(join(bad, '01-a.ipynb'), 'utf8')).cells[0].execution_count).toBeNull();
 }, 60_000);
+
+test('a record that was cut short since it was worked is named, by check and by the next work, and stays as it is', async () => {
+  const decide = `const job = openCommission();
+job.decide('answer', { inputs: {}, results: { answer: 'accepted', date: '2026-02-01', reason: '' } });`;
+  const folder = commission({
+    '01-a.ipynb': ["import { openCommission } from 'kernel-helpers';", decide],
+    '02-b.ipynb': ["import { openCommission } from 'kernel-helpers';", decide.replace('accepted', 'declined')],
+  });
+  expect((await command('work', folder).end).code).toBe(0);
+  expect(JSON.parse(readFileSync(join(folder, '..', 'known-heads.json'), 'utf8'))).toMatchObject({
+    '2026-01-02-footstool': { seq: 2 },
+  });
+  const record = join(folder, 'record.jsonl');
+  const [first] = readFileSync(record, 'utf8').split('\n');
+  writeFileSync(record, `${first}\n`);
+  const check = await command('check', folder).end;
+  expect(check.code).toBe(1);
+  expect(check.said).toContain(
+    'The record: entry 2, known from elsewhere, is missing: the end of the record was cut off.',
+  );
+  const work = await command('work', folder).end;
+  expect(work.code).toBe(1);
+  expect(work.said).toMatch(
+    /does not hold entry 2 as known-heads\.json knows it: its end was cut off, or it was written anew/,
+  );
+  expect(readFileSync(record, 'utf8')).toBe(`${first}\n`);
+}, 60_000);
+
+test('a fingerprint from a quote is held against the record', async () => {
+  const folder = commission({ '01-a.ipynb': ['1'] });
+  writeFileSync(join(folder, 'record.jsonl'), recordBytes([content({ what: 'brief' })]));
+  const { code, said } = await command('check', folder, '--head', `1:${'a'.repeat(12)}`).end;
+  expect(code).toBe(1);
+  expect(said).toContain(
+    'The record: entry 1 is not the one whose hash begins aaaaaaaaaaaa: the record was written anew.',
+  );
+});
 
 test.skipIf(process.platform === 'win32').each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(
   '%s stops the run cleanly, says where, and leaves no kernel',

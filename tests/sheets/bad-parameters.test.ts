@@ -35,11 +35,23 @@ test.each([
   ],
   ['07-stock-and-cutting.ipynb', "boardsFile: ''", "boardsFile: 'none.csv'", /none\.csv/],
   ['09-hours-cost-quote.ipynb', 'margin: 0.2', 'margin: 20', /margin.*20/],
-  ['09-hours-cost-quote.ipynb', 'letters: 7', 'letters: -7', /letters.*-7/],
   ['09-hours-cost-quote.ipynb', "currency: 'USD'", "currency: 'bucks'", /currency.*bucks.*ISO 4217/],
   ['10-days-and-record.ipynb', "today: '2026-12-14'", "today: '2027-03-01'", /promised: 2027-02-12 given.*2027-03-01/],
   ['10-days-and-record.ipynb', 'monday: 3, tuesday: 3, thursday: 3', 'sunday: 0', /hours: none on any day/],
-  ['10-days-and-record.ipynb', 'glue: 1,', 'glue: -1,', /glue.*-1/],
+  ['10-days-and-record.ipynb', 'rest: 1,', 'rest: -1,', /rest.*-1/],
+  [
+    '09-hours-cost-quote.ipynb',
+    'corrections: []',
+    "corrections: [{ operation: 'paint', factor: 1, because: 'x' }]",
+    /"paint" given/,
+  ],
+  ['11-closing.ipynb', "answer: ''", "answer: 'perhaps'", /answer: "perhaps" given; possible: accepted, declined/],
+  [
+    '11-closing.ipynb',
+    "finished: ''",
+    "finished: '2020-01-01'",
+    /worked: \[\] given; possible: at least one stretch of work/,
+  ],
 ])('%s with %s as %s gives one message and no entry', async (file, from, to, message) => {
   const other = copyOf(folder, 'bad');
   try {

@@ -97,6 +97,7 @@ test('checked with another figure in a sheet, it names what moved and why, and c
   expect(check.stdout).toMatch(/inputs\.stockThickness: "5\/8 in", now "11\/16 in"/);
   expect(check.stdout).toMatch(/^stock moved:$/m);
   expect(check.stdout).toMatch(/because sizing moved/);
+  expect(check.stdout.match(/^It began with .*$/gm)).toEqual(['It began with sizing: inputs.stockThickness changed.']);
   expect(check.stdout).not.toMatch(/^brief/m);
   expect(digests(other)).toEqual(before);
 });

@@ -22,7 +22,10 @@ const command = (...args: string[]) =>
     cwd: daybook,
     encoding: 'utf8',
   });
-const commissions = () => readdirSync(join(daybook, 'data', 'commissions'));
+const commissions = () =>
+  readdirSync(join(daybook, 'data', 'commissions'), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name);
 
 test('npm start works the demonstration commission, as the maker, and ends with the page to open', () => {
   const { status, stdout, stderr } = command('start');

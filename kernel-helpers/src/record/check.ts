@@ -3,6 +3,7 @@ import { basename, join, resolve } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
 import { type Fault, fault } from './chain.js';
 import type { Entry, Head } from './entry.js';
+import { knownHead } from './known-heads.js';
 import { readRecord, recordName } from './record-file.js';
 import { entryAt, type Stale, staleness, standing } from './stale.js';
 
@@ -28,7 +29,7 @@ export interface CommissionCheck {
  * Checks a commission's record: every line as it was written, in its place, resting on entries that are there.
  *
  * A record alone cannot show that whole lines were cut off its end, or that all of it was written anew. A head kept
- * elsewhere (on the quote, in the shop book) can: give it as `head`.
+ * elsewhere can: the shop's own book beside the commissions is asked, and one from a quote or receipt is given as `head`.
  *
  * @param folder  the commission's folder
  * @param head  an entry's number and hash from elsewhere; the hash's first twelve characters are enough
@@ -46,7 +47,7 @@ export function checkCommission(folder: string, { head }: { head?: Head } = {}):
     );
   }
   const chain = readRecord(place);
-  const faults = chain.faults.length > 0 ? chain.faults : contentFaults(chain.entries, head);
+  const faults = chain.faults.length > 0 ? chain.faults : contentFaults(chain.entries, [head, knownHead(place)]);
   return {
     name: basename(place),
     entries: chain.entries,
@@ -59,9 +60,11 @@ export function checkCommission(folder: string, { head }: { head?: Head } = {}):
 }
 
 /** What is wrong with a record whose every line is as it was written. */
-function contentFaults(entries: readonly Entry[], head: Head | undefined): Fault[] {
+function contentFaults(entries: readonly Entry[], heads: readonly (Head | undefined)[]): Fault[] {
   const faults = entries.flatMap((entry) => needFaults(entries, entry));
-  return head ? [...faults, ...headFaults(entries, head)] : faults;
+  for (const fault of heads.flatMap((head) => (head ? headFaults(entries, head) : [])))
+    if (!faults.some(({ problem }) => problem === fault.problem)) faults.push(fault);
+  return faults;
 }
 
 function needFaults(entries: readonly Entry[], entry: Entry): Fault[] {

@@ -1,7 +1,8 @@
-import { statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
 import type { StockOffered } from '../stock/shop-stock.js';
+import { sha256 } from './chain.js';
 import {
   contentDifferences,
   type Decision,
@@ -13,6 +14,7 @@ import {
 import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
 import type { Decisions } from './decisions.js';
 import { demonstration, isCommission } from './demonstration.js';
+import { diskError, isSystemError } from './disk-error.js';
 import type { Entry, Head, Versions } from './entry.js';
 import { keepFile } from './kept-file.js';
 import { appendEntry, soundEntries } from './record-file.js';
@@ -36,6 +38,8 @@ export interface Commission<D = Decisions> {
   /** The folder's name, `2026-03-12-tea-chest`. */
   readonly name: string;
   readonly folder: string;
+  /** ISO day it was begun, as its folder's name says; empty where the name has no day. */
+  readonly begun: string;
   /** True in a folder that is no commission: everything computes, nothing is kept. */
   readonly practice: boolean;
   /** What the commission had to say so far, each thing once. */
@@ -75,6 +79,14 @@ export interface Commission<D = Decisions> {
    * @throws ShopError  when stock is not decided yet; a file that cannot be read or written: it is then as it was
    */
   keepOffcuts(): void;
+  /**
+   * The text of a file that a sheet works from, such as a table of readings. The decisions after it hold the file's digest,
+   * so that a check can say that it was the file that changed.
+   *
+   * @param file  its name in the commission's folder, or a path
+   * @throws ShopError  when it cannot be read
+   */
+  read(file: string): string;
   /** All entries, oldest first; in practice those of the demonstration commission. */
   entries(): readonly Entry[];
   /** The record as a table. */
@@ -100,6 +112,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   const rehearsal = practice ? undefined : rehearsalFolder();
   const source = practice ? demonstration(folder) : folder;
   const needs: Record<string, Head> = {};
+  const files: Record<string, string> = {};
   const said: string[] = [];
   let offered: StockOffered | undefined;
 
@@ -115,6 +128,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   return {
     name,
     folder,
+    begun: /^\d{4}-\d\d-\d\d(?=-)/.exec(name)?.[0] ?? '',
     practice,
     said,
     entries,
@@ -143,6 +157,18 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       const decided = latest(entries(), 'stock')?.results as StockTaken | undefined;
       if (!decided) throw new ShopError(`stock is not decided yet in ${name}: run ${sheetFor('stock')} first.`);
       for (const line of turnStock(folder, decided, offered)) say(line);
+    },
+
+    read(file) {
+      const path = resolve(folder, file);
+      try {
+        const bytes = readFileSync(path);
+        files[file] = sha256(bytes).slice(0, 16);
+        return bytes.toString('utf8');
+      } catch (error) {
+        if (isSystemError(error) && error.code === 'ENOENT') throw new ShopError(`There is no file ${path}.`);
+        throw diskError(error, `${path} cannot be read`);
+      }
     },
 
     need(what) {
@@ -177,11 +203,12 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       const content = decisionContent(what, decision, shapeOf(what));
       if (practice) return done('practice', `Practice: ${what} is worked out but not kept.`);
       const { [what]: _, ...restsOn } = needs;
+      const versions = { ...opening.versions, data: { ...opening.versions.data, ...files } };
       let standing: Entry | undefined;
       const { entry, setAside } = appendEntry(rehearsal ?? folder, (recorded) => {
         const before = latest(recorded, what);
         standing = before && isSame(before, content, restsOn) ? before : undefined;
-        const made = { at: localTime(new Date()), who: whoDecides(), what, needs: restsOn, versions: opening.versions };
+        const made = { at: localTime(new Date()), who: whoDecides(), what, needs: restsOn, versions };
         return standing ? undefined : { ...made, ...content };
       });
       if (setAside) {

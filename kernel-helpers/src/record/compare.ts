@@ -34,6 +34,12 @@ export function compareRecords(recorded: readonly Entry[], rehearsed: readonly E
   return compared;
 }
 
+/** Of the decisions that moved, those where it began: with a reason of their own, not only an earlier decision that moved. */
+export function origins(compared: readonly Compared[]): Compared[] {
+  const followed = new Set(compared.map(({ what }) => `${what} moved`));
+  return compared.filter(({ why }) => why.some((reason) => !followed.has(reason)));
+}
+
 function compare(what: string, before: Entry | undefined, now: Entry | undefined): Compared {
   if (!before || !now) return { what, outcome: before ? 'missing' : 'new', moved: [], why: [] };
   const moved = contentDifferences(before, now);

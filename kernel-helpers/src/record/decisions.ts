@@ -6,8 +6,9 @@ import type { MonthOfMoisture } from '../box/seasonal-fit.js';
 import type { SizedBox } from '../box/size-box.js';
 import type { CornerLayout, FirstBoards } from '../joints/corner.js';
 import type { GrooveRun } from '../joints/groove-runs.js';
+import type { Actuals, ClientAnswer } from '../money/actuals.js';
 import type { Cost } from '../money/cost.js';
-import type { Hours } from '../money/hours.js';
+import type { Hours, HoursEstimate } from '../money/hours.js';
 import type { Counts } from '../money/operations.js';
 import type { Quote } from '../money/quote.js';
 import type { Board } from '../stock/boards.js';
@@ -85,7 +86,7 @@ export interface SurfaceDecision {
 
 /** What the piece takes, costs and is offered for. */
 export interface QuoteDecision {
-  hours: Hours & { low: number; high: number; p50: number; p80: number; p95: number };
+  hours: Hours & { low: number; high: number; p50: number; p80: number; p95: number; byOperation?: HoursEstimate['byOperation'] };
   /** What was counted on the piece: the days rest on it. */
   counts: Counts;
   cost: Cost;
@@ -113,6 +114,8 @@ export interface Decisions {
   quote: QuoteDecision;
   days: DaysDecision;
   measured: { measurements: LidMeasured[] };
+  answer: ClientAnswer;
+  actuals: Actuals;
 }
 
 const number = z.number();
@@ -228,4 +231,13 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     steps: z.array(z.looseObject({ id: z.string(), hours: inches, start: z.iso.date(), finish: z.iso.date() })).min(1),
   }),
   measured: z.looseObject({ measurements: z.array(z.looseObject({ date: z.iso.date(), clearance: inches })) }),
+  answer: z.looseObject({ answer: z.enum(['accepted', 'declined']), date: z.iso.date(), reason: z.string() }),
+  actuals: z.looseObject({
+    finished: z.iso.date(),
+    operations: z.array(z.looseObject({ id: z.string(), name: z.string(), estimated: inches, actual: inches })),
+    estimated: inches,
+    actual: inches,
+    boardFeet: inches,
+    yield: inches,
+  }),
 };

@@ -1,7 +1,7 @@
 import { type Commission, commissionIn } from './commission.js';
 import { dataVersions } from './data-versions.js';
 import { decisionShapes } from './decisions.js';
-import { addOwnSpecies } from './own-species.js';
+import { addOwnSpecies, ownSpeciesVersions } from './own-species.js';
 import { versionsInUse } from './versions.js';
 
 /**
@@ -25,5 +25,10 @@ export function openCommission({
   say?: (line: string) => void;
 } = {}): Commission {
   addOwnSpecies(folder);
-  return commissionIn({ folder, say, shapes: decisionShapes, versions: versionsInUse(dataVersions()) });
+  return commissionIn({
+    folder,
+    say,
+    shapes: decisionShapes,
+    versions: versionsInUse({ ...dataVersions(), ...ownSpeciesVersions(folder) }),
+  });
 }

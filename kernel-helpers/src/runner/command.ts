@@ -1,33 +1,42 @@
-import { join } from 'node:path';
+import { basename, join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { ShopError } from '../measure/shop-error.js';
+import type { Head } from '../record/entry.js';
 import { newCommission } from '../record/new-commission.js';
 import { localTime } from '../record/who-and-when.js';
 import { check } from './check.js';
 import { commissionNames, findCommission } from './find-commission.js';
 import { lab } from './lab.js';
+import { packCommission } from './pack.js';
 import { progressOn } from './progress.js';
 import { projectFolder } from './project-folder.js';
+import { counted } from './run-report.js';
 import { stopSignal } from './stop-signal.js';
+import { unpackCommission } from './unpack.js';
 import { work } from './work.js';
 
 const USAGE: Record<string, string> = {
   start: 'npm start',
   new: 'npm run new -- "title"',
   work: 'npm run work -- <commission> [--limit seconds] [--who name]',
-  check: 'npm run check -- <commission> [--limit seconds]',
+  check: 'npm run check -- <commission> [--limit seconds] [--head number:fingerprint]',
+  pack: 'npm run pack -- <commission>',
+  unpack: 'npm run unpack -- <file.zip>',
+  contents: 'npm run contents',
   lab: 'npm run lab',
 };
 const SECONDS_PER_CELL = 120;
 
 const root = projectFolder();
 const templates = join(root, 'worksheets', 'commission');
+// npm runs commands in the project's folder; a path is meant from where the person stands.
+const from = process.env.INIT_CWD ?? process.cwd();
 const today = () => localTime(new Date()).slice(0, 10);
 
 /** Runs one command of the daybook; gives the exit code. */
 async function run(verb: string, args: string[]): Promise<number> {
   if (verb === 'lab') return lab(args).then(() => 0);
-  const { given, who, seconds } = readArguments(verb, args);
+  const { given, who, head, seconds } = readArguments(verb, args);
 
   if (verb === 'new') {
     const { folder, sheets } = newCommission({ root, title: given, date: today(), templates });
@@ -39,6 +48,15 @@ async function run(verb: string, args: string[]): Promise<number> {
     return 0;
   }
 
+  if (verb === 'contents') {
+    const { writeContents } = await import('./write-contents.js');
+    const { path, count } = await writeContents(join(root, 'data', 'commissions'));
+    console.log(`${counted(count, 'commission')} on the page to open or print: ${path}`);
+    return 0;
+  }
+  if (verb === 'pack') return pack(commissionFolder(verb, given));
+  if (verb === 'unpack') return unpack(given);
+
   const stop = stopSignal();
   const options = { seconds, signal: stop.signal, progress: progressOn(process.stdout) };
   const done =
@@ -46,24 +64,48 @@ async function run(verb: string, args: string[]): Promise<number> {
       ? await work({ ...options, folder: demonstrationFolder(), who: 'maker' })
       : verb === 'work'
         ? await work({ ...options, folder: commissionFolder(verb, given), who })
-        : await check({ ...options, folder: commissionFolder(verb, given) });
+        : await check({ ...options, folder: commissionFolder(verb, given), head });
   return stop.exitCode() ?? (done ? 0 : 1);
 }
 
-function readArguments(verb: string, args: string[]): { given: string; who?: string; seconds: number } {
+function pack(folder: string): number {
+  const { file, files, leftOut } = packCommission(folder, from);
+  console.log(`Packed ${counted(files.length, 'file')} into ${file}`);
+  if (leftOut.length > 0) console.log(`Left out: ${leftOut.join(', ')}`);
+  if (!files.includes('index.html')) console.log('It holds no page: npm run work writes one.');
+  console.log('On the other machine: npm run unpack with this file, then npm run check.');
+  return 0;
+}
+
+function unpack(given: string): number {
+  if (!given) throw new ShopError(`which file? ${USAGE.unpack}`);
+  const { folder, outcome } = unpackCommission(resolve(from, given), join(root, 'data', 'commissions'));
+  console.log(outcome === 'here' ? `Here already, with the same record: ${folder}` : `Unpacked into ${folder}`);
+  console.log(`npm run check -- ${basename(folder)} runs its sheets again and compares.`);
+  return 0;
+}
+
+interface Arguments {
+  given: string;
+  who?: string;
+  head?: Head;
+  seconds: number;
+}
+
+function readArguments(verb: string, args: string[]): Arguments {
   const usage = USAGE[verb];
   if (!usage) throw new ShopError(`"${verb}" is no command; possible: ${Object.values(USAGE).join(', ')}`);
   const { values, positionals } = parseArgs({
     args,
     strict: false,
-    options: { limit: { type: 'string' }, who: { type: 'string' } },
+    options: { limit: { type: 'string' }, who: { type: 'string' }, head: { type: 'string' } },
   });
   const unknown = Object.keys(values).find((name) => !usage.includes(`--${name} `));
   if (unknown) throw new ShopError(`--${unknown} is not possible here; possible: ${usage}`);
   for (const [name, value] of Object.entries(values)) {
     if (typeof value !== 'string' || !value.trim()) throw new ShopError(`--${name} needs a value: ${usage}`);
   }
-  const { limit, who } = values as { limit?: string; who?: string };
+  const { limit, who, head } = values as { limit?: string; who?: string; head?: string };
   const seconds = Number(limit ?? SECONDS_PER_CELL);
   if (!(seconds > 0 && seconds <= 86_400)) {
     throw new ShopError(`--limit is "${limit}"; possible: the seconds a cell may take, more than 0 and up to 86400`);
@@ -71,13 +113,22 @@ function readArguments(verb: string, args: string[]): { given: string; who?: str
   const given = positionals.join(' ').trim();
   if (verb === 'start' && given)
     throw new ShopError(`npm start takes no name; npm run work -- "${given}" works another`);
+  if (verb === 'contents' && given) throw new ShopError(`npm run contents takes no name: it lists all commissions`);
   if (verb === 'new' && !given) throw new ShopError(`what is being made? ${usage}`);
-  return { given, who, seconds };
+  return { given, who, head: head === undefined ? undefined : readHead(head), seconds };
+}
+
+/** `8:3fa4c0d19b2e`, as a quote or a receipt has it. */
+function readHead(text: string): Head {
+  const [, seq, hash] = /^(\d{1,6}):([0-9a-f]{12,64})$/.exec(text.trim()) ?? [];
+  if (seq && hash) return { seq: Number(seq), hash };
+  throw new ShopError(
+    `--head is "${text}"; possible: an entry's number and at least 12 characters of its fingerprint, such as 8:3fa4c0d19b2e`,
+  );
 }
 
 function commissionFolder(verb: string, given: string): string {
-  // npm runs commands in the project's folder; a path is meant from where the person stands.
-  if (given) return findCommission(root, given, process.env.INIT_CWD ?? process.cwd());
+  if (given) return findCommission(root, given, from);
   const names = commissionNames(root);
   throw new ShopError(
     `which commission? ${USAGE[verb]}; there ${names.length > 0 ? `are: ${names.join(', ')}` : 'is none yet: npm run new -- "title" starts one'}`,

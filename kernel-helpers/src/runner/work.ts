@@ -1,4 +1,6 @@
 import { basename, join } from 'node:path';
+import { ShopError } from '../measure/shop-error.js';
+import { isIn, knownHead, knownHeadsName, noteHead } from '../record/known-heads.js';
 import { soundEntries } from '../record/record-file.js';
 import { titleOf } from './find-commission.js';
 import { notebookText } from './notebook.js';
@@ -25,7 +27,14 @@ export interface WorkOptions {
  * @throws ShopError  when the sheets or the record cannot be read, or no kernel starts
  */
 export async function work({ folder, seconds, who, signal, progress }: WorkOptions): Promise<boolean> {
-  const before = soundEntries(folder).length;
+  const recordedBefore = soundEntries(folder);
+  const head = knownHead(folder);
+  if (head && !isIn(recordedBefore, head)) {
+    throw new ShopError(
+      `The record of ${basename(folder)} does not hold entry ${head.seq} as ${knownHeadsName} knows it: its end was cut off, or it was written anew. Put back a copy of record.jsonl (from git or a backup); to begin anew, take the line out of ${knownHeadsName}.`,
+    );
+  }
+  const before = recordedBefore.length;
   let known = before;
   progress.line(`${titleOf(basename(folder))}, in ${folder}`);
   // Loads while the first kernel starts.
@@ -45,6 +54,7 @@ export async function work({ folder, seconds, who, signal, progress }: WorkOptio
     },
   });
   const entries = soundEntries(folder).length;
+  noteHead(folder);
   const recorded = entries === before ? 'nothing new' : counted(entries - before, 'new decision');
   if (failure) {
     progress.line(failureText(failure));

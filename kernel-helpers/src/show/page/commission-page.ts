@@ -17,7 +17,9 @@ export interface CommissionPage {
 }
 
 // A second wall behind the escaping: even a slip could run nothing and fetch nothing.
-const policy = "default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+/** What a page may do: nothing. @internal */
+export const contentPolicy =
+  "default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 /**
  * A commission as one page that needs nothing but a browser: prose, parameters, working, pictures, findings and the record.
@@ -41,7 +43,7 @@ export function commissionPage({ title, client, date, sheets, record }: Commissi
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta http-equiv="Content-Security-Policy" content="${contentPolicy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escapeHtml(client ? `${title} for ${client}` : title)}</title>
 <style>${pageStyle(client ? `${title} for ${client}` : title)}</style>

@@ -1,0 +1,149 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { randomLcg, randomNormal } from 'd3-random';
+import {
+  boxOperations,
+  type Counted,
+  estimateHours,
+  type HoursEstimate,
+} from '../../kernel-helpers/src/money/hours.js';
+import { money } from '../../kernel-helpers/src/money/money.js';
+import { nextLine, sha256 } from '../../kernel-helpers/src/record/chain.js';
+import type { EntryContent, Head, Versions } from '../../kernel-helpers/src/record/entry.js';
+
+/** What is true of an invented shop, for tests to find again. */
+export interface InventedTruth {
+  /** What each operation's mean time really is, of its estimate. */
+  factors: Record<string, number>;
+  /** Scatter of the logarithm from piece to piece. */
+  scatter: number;
+  /** Chance that a client accepts. */
+  wins: number;
+  /** Rise of the price for an hour, of itself, a year. */
+  rise: number;
+}
+
+const versions: Versions = { node: '20.19.0', helpers: '0.1.0', build: 'invented', data: {} };
+const woods = ['walnut-black', 'cherry-black', 'maple-sugar', 'oak-white', 'ash-white'];
+const pieces = ['Tea chest', 'Pencil box', 'Letter box', 'Jewel box', 'Tool chest', 'Recipe box'];
+const joints = ['through dovetail', 'finger joint'];
+
+/**
+ * INVENTED commissions of a shop that never was, for tests and measuring only: each a folder with a record in good form, of
+ * the decisions that a shop book reads. Nothing here is anybody's figure.
+ *
+ * @param commissions  the folder they are made in
+ * @param shop.seed  the same seed makes the same shop
+ */
+export function inventShop(
+  commissions: string,
+  { count, seed = 1, truth = {} }: { count: number; seed?: number; truth?: Partial<InventedTruth> },
+): InventedTruth {
+  const chance = randomLcg(seed / 4096);
+  const normal = randomNormal.source(chance)(0, 1);
+  const pick = <T>(list: readonly T[]): T => list[Math.floor(chance() * list.length)] as T;
+  const factors = Object.fromEntries(boxOperations().map(({ id }) => [id, Math.exp(0.3 * normal())]));
+  const { scatter = 0.25, wins = 0.6, rise = 0.04 } = truth;
+  const shop: InventedTruth = { factors: { ...factors, ...truth.factors }, scatter, wins, rise };
+
+  for (let i = 0; i < count; i++) {
+    const begun = new Date(Date.UTC(2016, 0, 4) + Math.floor((i * 10 * 365.25) / count) * 86_400_000);
+    const day = (after: number) => new Date(begun.getTime() + after * 86_400_000).toISOString().slice(0, 10);
+    const piece = pick(pieces);
+    const letters = Math.floor(10 * chance());
+    const counts: Record<Counted, number> = {
+      ...{ piece: 1, part: 6, corner: 4, tail: 4 * (2 + Math.floor(4 * chance())), groove: 7, lid: 1, letter: letters },
+      ...{ 'square foot': 3 + 6 * chance(), coat: 3 },
+    };
+    const hours = estimateHours({ counts });
+    const perHour = 60 * (1 + rise) ** (i * (10 / count)) * Math.exp(0.08 * normal());
+    const made: [number, string, object, object][] = [
+      [0, 'brief', {}, inventedBrief(piece, pick(woods), pick(joints), i, day(90))],
+      [2, 'lid', {}, { fittedWidth: 6.65, opening: 6.75, window: { narrowest: 6.57, widest: 6.67 }, byMonth: lidYear }],
+      [3, 'stock', {}, { boards: [{ mark: 'A', price: 14 }], bought: 3.4, yield: 0.25 + 0.15 * chance() }],
+      [4, 'quote', {}, inventedQuote(hours, perHour, day(34))],
+    ];
+    const answered = chance();
+    const accepted = answered < 0.95 && chance() < wins;
+    if (answered < 0.95) {
+      made.push([9, 'answer', {}, { answer: accepted ? 'accepted' : 'declined', date: day(9), reason: '' }]);
+    }
+    if (accepted && chance() < 0.9) {
+      made.push([60, 'actuals', {}, inventedActuals(hours, shop, normal, day(60), 0.25 + 0.15 * chance())]);
+      const measurements = Array.from({ length: Math.floor(3 * chance()) }, (_, season) => {
+        const date = day(200 + 180 * season);
+        const { clearance, high } = lidYear[Number(date.slice(5, 7)) - 1] as (typeof lidYear)[0];
+        return { date, clearance: Math.max(0, clearance + ((high - clearance) / 1.645) * normal()) };
+      });
+      if (measurements.length > 0) made.push([400, 'measured', {}, { measurements }]);
+    }
+    writeRecord(
+      join(commissions, `${day(0)}-${piece.toLowerCase().replace(' ', '-')}-${String(i).padStart(5, '0')}`),
+      made.map(([after, what, inputs, results]) => ({
+        ...{ at: `${day(after)}T10:00:00Z`, who: 'invented', what, needs: {}, inputs, results },
+        ...{ findings: [], overrides: {}, versions },
+      })),
+    );
+  }
+  return shop;
+}
+
+const lidYear = Array.from({ length: 12 }, (_, i) => {
+  const clearance = 0.07 + 0.05 * Math.cos((2 * Math.PI * i) / 12);
+  return { month: i + 1, moisture: 8, clearance, low: clearance - 0.01, high: clearance + 0.01 };
+});
+
+function inventedBrief(piece: string, species: string, joint: string, i: number, promised: string) {
+  return {
+    ...{ client: `Invented client ${i}`, piece, promised, insideLength: 9.5, insideWidth: 6.25, insideDepth: 4 },
+    ...{ species, joint, personal: 'plain', home: 'chicago-ohare', units: 'both' },
+  };
+}
+
+function inventedQuote(hours: HoursEstimate, perHour: number, validUntil: string) {
+  const price = money(Math.round(hours.mean * perHour), 'USD');
+  const deposit = { ...price, minor: Math.round(price.minor / 2) };
+  return {
+    hours,
+    cost: { lines: [], total: { ...price, minor: Math.round(price.minor * 0.8) }, overheadPerHour: 12 },
+    quote: {
+      ...{ price, deposit, balance: { ...price, minor: price.minor - deposit.minor } },
+      ...{ margin: 0.2, markup: 0.25, validUntil },
+    },
+  };
+}
+
+function inventedActuals(
+  hours: HoursEstimate,
+  { factors, scatter }: InventedTruth,
+  normal: () => number,
+  finished: string,
+  yielded: number,
+) {
+  const operations = hours.byOperation.map(({ id, name, mean, deviation }) => {
+    const ratio = (factors[id] as number) * Math.exp(scatter * normal() - scatter ** 2 / 2);
+    return { id, name, estimated: mean, deviation, actual: Math.round(60 * mean * ratio) / 60 };
+  });
+  const sum = (of: (each: (typeof operations)[0]) => number) => operations.reduce((total, each) => total + of(each), 0);
+  return {
+    ...{
+      finished,
+      operations,
+      untimed: [],
+      estimated: sum((each) => each.estimated),
+      actual: sum((each) => each.actual),
+    },
+    ...{ boardFeet: 3.4, yield: yielded, changes: [], why: {}, learned: '' },
+  };
+}
+
+function writeRecord(folder: string, contents: EntryContent[]): void {
+  let head: Head | undefined;
+  const lines = contents.map((content) => {
+    const line = nextLine(head, content);
+    head = { seq: (head?.seq ?? 0) + 1, hash: sha256(line) };
+    return Buffer.concat([line, Buffer.from('\n')]);
+  });
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, 'record.jsonl'), Buffer.concat(lines));
+}
