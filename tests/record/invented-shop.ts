@@ -1,13 +1,9 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { randomLcg, randomNormal } from 'd3-random';
-import {
-  boxOperations,
-  type Counted,
-  estimateHours,
-  type HoursEstimate,
-} from '../../kernel-helpers/src/money/hours.js';
+import { estimateHours, type HoursEstimate } from '../../kernel-helpers/src/money/hours.js';
 import { money } from '../../kernel-helpers/src/money/money.js';
+import { boxOperations, type Counts } from '../../kernel-helpers/src/money/operations.js';
 import { nextLine, sha256 } from '../../kernel-helpers/src/record/chain.js';
 import type { EntryContent, Head, Versions } from '../../kernel-helpers/src/record/entry.js';
 
@@ -51,11 +47,12 @@ export function inventShop(
     const day = (after: number) => new Date(begun.getTime() + after * 86_400_000).toISOString().slice(0, 10);
     const piece = pick(pieces);
     const letters = Math.floor(10 * chance());
-    const counts: Record<Counted, number> = {
+    const counts: Counts = {
       ...{ piece: 1, part: 6, corner: 4, tail: 4 * (2 + Math.floor(4 * chance())), groove: 7, lid: 1, letter: letters },
+      ...{ board: 2, finger: 0, mitre: 0, key: 0, rabbet: 0, 'carving minute': 0 },
       ...{ 'square foot': 3 + 6 * chance(), coat: 3 },
     };
-    const hours = estimateHours({ counts });
+    const hours = estimateHours({ counts, simulations: 100 });
     const perHour = 60 * (1 + rise) ** (i * (10 / count)) * Math.exp(0.08 * normal());
     const made: [number, string, object, object][] = [
       [0, 'brief', {}, inventedBrief(piece, pick(woods), pick(joints), i, day(90))],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { boxOperations } from '../../kernel-helpers/src/money/hours.js';
+import { boxOperations } from '../../kernel-helpers/src/money/operations.js';
 import { closingPlot } from '../../kernel-helpers/src/show/closing-plot.js';
 import { cutOff, overlaps, pictureOf } from './read-svg.js';
 

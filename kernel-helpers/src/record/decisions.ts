@@ -86,7 +86,14 @@ export interface SurfaceDecision {
 
 /** What the piece takes, costs and is offered for. */
 export interface QuoteDecision {
-  hours: Hours & { low: number; high: number; p50: number; p80: number; p95: number; byOperation?: HoursEstimate['byOperation'] };
+  hours: Hours & {
+    low: number;
+    high: number;
+    p50: number;
+    p80: number;
+    p95: number;
+    byOperation?: HoursEstimate['byOperation'];
+  };
   /** What was counted on the piece: the days rest on it. */
   counts: Counts;
   cost: Cost;
