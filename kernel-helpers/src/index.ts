@@ -82,6 +82,7 @@ export type { AirDecision, Decisions, LidDecision, QuoteDecision, StockDecision 
 export type { Entry, Head, Versions } from './record/entry.js';
 export { openCommission } from './record/open-commission.js';
 export type { Stale } from './record/stale.js';
+export { proveCuts } from './runner/prove-cuts.js';
 export { cautions } from './show/cautions.js';
 export { boxDrawing } from './show/drawing/box-drawing.js';
 export { dividerWalk } from './show/drawing/divider-walk.js';
@@ -124,7 +125,7 @@ export type {
   FirstCut,
   Offcut,
 } from './stock/cut-plan/plan.js';
-export { planCuts, planCutsSteps } from './stock/cut-plan/plan-cuts.js';
+export { planCuts } from './stock/cut-plan/plan-cuts.js';
 export type { MillingLoss, MillingStep } from './stock/milling-loss.js';
 export { millingLoss } from './stock/milling-loss.js';
 export type { MillingAllowances, RoughPart } from './stock/rough-parts.js';
