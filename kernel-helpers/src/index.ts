@@ -82,6 +82,7 @@ export type { AirDecision, Decisions, LidDecision, QuoteDecision, StockDecision 
 export type { Entry, Head, Versions } from './record/entry.js';
 export { openCommission } from './record/open-commission.js';
 export type { Stale } from './record/stale.js';
+export { proveCuts } from './runner/prove-cuts.js';
 export { cautions } from './show/cautions.js';
 export { cutTable, partTable, setUpTable } from './show/cut-plan-tables.js';
 export { boxDrawing } from './show/drawing/box-drawing.js';
@@ -134,7 +135,7 @@ export type {
   FirstCut,
   Offcut,
 } from './stock/cut-plan/plan.js';
-export { planCuts, planCutsSteps } from './stock/cut-plan/plan-cuts.js';
+export { planCuts } from './stock/cut-plan/plan-cuts.js';
 export { defectText } from './stock/defects.js';
 export { bowFormula, cupFormula, flattened, reachFormula, twistFormula } from './stock/flattening.js';
 export type { LumberGrade } from './stock/lumber-data.js';
