@@ -1,4 +1,4 @@
-/** Builds dist/: one bundled ES module for the sheets, one for the commands, and the declarations of the sheets' one. */
+/** Builds dist/: one bundled ES module for the sheets, one for the commands, one for the thread that plans cuts, and the declarations of the sheets' one. */
 import { spawnSync } from 'node:child_process';
 import { copyFileSync, existsSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -21,14 +21,15 @@ process.on('exit', () => {
 // loads a quarter sooner; names stay, for stacks.
 await build({
   absWorkingDir: here,
-  entryPoints: { index: 'src/index.ts', command: 'src/runner/command.ts' },
+  entryPoints: { index: 'src/index.ts', command: 'src/runner/command.ts', 'cut-worker': 'src/runner/cut-worker.ts' },
   outdir: next,
   bundle: true,
   splitting: true,
   format: 'esm',
   platform: 'node',
   target: 'node20.19',
-  external: ['tslab', 'zeromq'],
+  // highs finds its WebAssembly beside its own file.
+  external: ['tslab', 'zeromq', 'highs'],
   minifyWhitespace: true,
   minifySyntax: true,
   legalComments: 'linked',

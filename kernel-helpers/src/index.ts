@@ -120,6 +120,7 @@ export type { ShopBook } from './record/shop-book.js';
 export { shopBook } from './record/shop-book.js';
 export type { CommissionProblem } from './record/shop-index.js';
 export type { Stale } from './record/stale.js';
+export { proveCuts } from './runner/prove-cuts.js';
 export { cautions } from './show/cautions.js';
 export { closingPlot } from './show/closing-plot.js';
 export { cutTable, partTable, setUpTable } from './show/cut-plan-tables.js';
@@ -189,7 +190,7 @@ export type {
   FirstCut,
   Offcut,
 } from './stock/cut-plan/plan.js';
-export { planCuts, planCutsSteps } from './stock/cut-plan/plan-cuts.js';
+export { planCuts } from './stock/cut-plan/plan-cuts.js';
 export { defectText } from './stock/defects.js';
 export { bowFormula, cupFormula, flattened, reachFormula, twistFormula } from './stock/flattening.js';
 export type { LumberGrade } from './stock/lumber-data.js';

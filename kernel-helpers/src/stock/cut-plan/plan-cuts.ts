@@ -1,3 +1,4 @@
+import type { Highs } from 'highs';
 import { ShopError } from '../../measure/shop-error.js';
 import { type CutJob, readCutJob, type TypedCutJob } from './cut-job.js';
 import { cutList } from './cut-list.js';
@@ -12,12 +13,14 @@ import { type OnGrid, type Row, toGrid } from './to-grid.js';
  * plan given out is the best so far; the last one is the result. Work is counted, not timed: a job has one plan.
  *
  * @param typed  parts, boards, kerf, which cut comes first; see {@link TypedCutJob}
+ * @param highs  the solver of linear programmes; without it less is proven
  * @throws ShopError  one line: the field, the value given, what is possible, why; or that the parts do not fit the boards
+ * @internal
  */
-export function* planCutsSteps(typed: TypedCutJob): Generator<CutPlan, CutPlan> {
+export function* planSteps(typed: TypedCutJob, highs?: Highs): Generator<CutPlan, CutPlan> {
   const job = readCutJob(typed);
   const grid = toGrid(job);
-  const steps = solveSteps(grid.job, job.effort);
+  const steps = solveSteps(grid.job, job.effort, highs);
   for (;;) {
     const { done, value } = steps.next();
     if (done) return planOf(job, grid, value);
@@ -26,13 +29,18 @@ export function* planCutsSteps(typed: TypedCutJob): Generator<CutPlan, CutPlan> 
 }
 
 /**
- * Plans cuts at once: as {@link planCutsSteps}, to its end.
+ * Plans cuts at once: which boards to use at least cost, then of least area, and where each part comes out of them. For the
+ * proof of larger jobs see {@link proveCuts}, which does not hold up the kernel.
  *
+ * Work is counted, not timed: a job has one plan.
+ *
+ * @param job  parts, boards, kerf, which cut comes first; see {@link TypedCutJob}
+ * @throws ShopError  one line: the field, the value given, what is possible, why; or that the parts do not fit the boards
  * @example planCuts({ parts: [{ name: 'side', count: 2, length: 12, width: 4, thickness: 0.75 }],
  *   boards: [{ mark: 'A', thickness: 1, width: 6, length: 48, cost: 2400 }], kerf: 1 / 8, firstCut: 'crosscut' })
  */
-export function planCuts(typed: TypedCutJob): CutPlan {
-  const steps = planCutsSteps(typed);
+export function planCuts(job: TypedCutJob): CutPlan {
+  const steps = planSteps(job);
   for (;;) {
     const { done, value } = steps.next();
     if (done) return value;

@@ -146,7 +146,6 @@ class Search {
       const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
       const found = this.#partWorth.find(layouts, guide.worth, 60);
       this.#steps += found.steps;
-      if (process.env.LOG) console.log('  set', boards.join(), 'ratio', found.ratio.toFixed(4), 'steps', found.steps);
       guide = this.#value(found.worth, found.values);
       this.#demand(guide);
       if (found.ratio < 1) return false;
