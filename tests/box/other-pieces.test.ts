@@ -131,7 +131,7 @@ describe('a frame with its panel', () => {
 });
 
 describe('a bookcase', () => {
-  const usual = { width: '30 in', height: '48 in', depth: '11 in', shelves: 3 };
+  const usual = { species: 'cherry-black', width: '30 in', height: '48 in', depth: '11 in', shelves: 3 };
 
   it('worked by hand, 30 by 48 with three shelves', () => {
     const bookcase = sizeBookcase(usual);

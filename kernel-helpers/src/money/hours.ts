@@ -1,13 +1,24 @@
 import { z } from 'zod';
 import data from '../../../data/operations.json';
-import type { SizedBox } from '../box/size-box.js';
+import type { SizedPiece } from '../box/piece.js';
 import { readEntries } from '../measure/data-file.js';
 import type { Formula } from '../measure/formula.js';
 import { evaluate } from '../measure/formula.js';
 import { ShopError } from '../measure/shop-error.js';
 
 /** What operations are counted by. */
-export type Counted = 'piece' | 'part' | 'corner' | 'tail' | 'groove' | 'lid' | 'letter' | 'square foot' | 'coat';
+export type Counted =
+  | 'piece'
+  | 'part'
+  | 'corner'
+  | 'tail'
+  | 'groove'
+  | 'lid'
+  | 'letter'
+  | 'square foot'
+  | 'coat'
+  | 'tenon'
+  | 'edge joint';
 
 /** Least, likely and most minutes. */
 export type ThreePoints = [least: number, likely: number, most: number];
@@ -56,7 +67,19 @@ const points = z
 const operationEntry: z.ZodType<Operation> = z.strictObject({
   id: z.string(),
   name: z.string().min(1),
-  per: z.enum(['piece', 'part', 'corner', 'tail', 'groove', 'lid', 'letter', 'square foot', 'coat']),
+  per: z.enum([
+    'piece',
+    'part',
+    'corner',
+    'tail',
+    'groove',
+    'lid',
+    'letter',
+    'square foot',
+    'coat',
+    'tenon',
+    'edge joint',
+  ]),
   setUp: points,
   each: points,
   source: z.string().min(1),
@@ -73,11 +96,12 @@ export function boxOperations(): Operation[] {
 /**
  * Counts that the hours rest on, from the design.
  *
- * @param work.tailsPerCorner, work.letters, work.coats  what the sized box does not know
+ * @param work.box  a box or any other sized piece
+ * @param work.tailsPerCorner, work.letters, work.coats  what the sized piece does not know
  * @throws ShopError  a count that is not a whole number of zero or more
  */
 export function boxCounts(work: {
-  box: SizedBox;
+  box: Pick<SizedPiece, 'parts' | 'counts'>;
   tailsPerCorner: number;
   letters: number;
   coats: number;
@@ -90,10 +114,12 @@ export function boxCounts(work: {
   return {
     piece: 1,
     part: box.parts.reduce((sum, { count }) => sum + count, 0),
-    corner: 4,
-    tail: 4 * tailsPerCorner,
-    groove: box.grooves.reduce((sum, { board }) => sum + (board === 'side' ? 2 : 1), 0),
-    lid: 1,
+    corner: box.counts.corner,
+    tail: box.counts.tail + 4 * tailsPerCorner,
+    groove: box.counts.groove,
+    lid: box.counts.lid,
+    tenon: box.counts.tenon,
+    'edge joint': box.counts.edgeJoint,
     letter: letters,
     'square foot': wood.reduce((sum, { count, length, width }) => sum + (2 * count * length * width) / 144, 0),
     coat: coats,

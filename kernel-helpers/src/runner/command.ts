@@ -13,7 +13,7 @@ import { work } from './work.js';
 
 const USAGE: Record<string, string> = {
   start: 'npm start',
-  new: 'npm run new -- "title"',
+  new: 'npm run new -- "title" [--piece bookcase]',
   work: 'npm run work -- <commission> [--limit seconds] [--who name]',
   check: 'npm run check -- <commission> [--limit seconds]',
   lab: 'npm run lab',
@@ -27,10 +27,10 @@ const today = () => localTime(new Date()).slice(0, 10);
 /** Runs one command of the daybook; gives the exit code. */
 async function run(verb: string, args: string[]): Promise<number> {
   if (verb === 'lab') return lab(args).then(() => 0);
-  const { given, who, seconds } = readArguments(verb, args);
+  const { given, who, seconds, piece } = readArguments(verb, args);
 
   if (verb === 'new') {
-    const { folder, sheets } = newCommission({ root, title: given, date: today(), templates });
+    const { folder, sheets } = newCommission({ root, title: given, date: today(), templates, piece });
     console.log(`Made ${folder}`);
     console.log(
       `Open ${sheets[0]} in it (npm run lab, or VS Code) and fill in its parameters, then the sheets after it.`,
@@ -50,20 +50,20 @@ async function run(verb: string, args: string[]): Promise<number> {
   return stop.exitCode() ?? (done ? 0 : 1);
 }
 
-function readArguments(verb: string, args: string[]): { given: string; who?: string; seconds: number } {
+function readArguments(verb: string, args: string[]): { given: string; who?: string; seconds: number; piece?: string } {
   const usage = USAGE[verb];
   if (!usage) throw new ShopError(`"${verb}" is no command; possible: ${Object.values(USAGE).join(', ')}`);
   const { values, positionals } = parseArgs({
     args,
     strict: false,
-    options: { limit: { type: 'string' }, who: { type: 'string' } },
+    options: { limit: { type: 'string' }, who: { type: 'string' }, piece: { type: 'string' } },
   });
   const unknown = Object.keys(values).find((name) => !usage.includes(`--${name} `));
   if (unknown) throw new ShopError(`--${unknown} is not possible here; possible: ${usage}`);
   for (const [name, value] of Object.entries(values)) {
     if (typeof value !== 'string' || !value.trim()) throw new ShopError(`--${name} needs a value: ${usage}`);
   }
-  const { limit, who } = values as { limit?: string; who?: string };
+  const { limit, who, piece } = values as { limit?: string; who?: string; piece?: string };
   const seconds = Number(limit ?? SECONDS_PER_CELL);
   if (!(seconds > 0 && seconds <= 86_400)) {
     throw new ShopError(`--limit is "${limit}"; possible: the seconds a cell may take, more than 0 and up to 86400`);
@@ -72,7 +72,7 @@ function readArguments(verb: string, args: string[]): { given: string; who?: str
   if (verb === 'start' && given)
     throw new ShopError(`npm start takes no name; npm run work -- "${given}" works another`);
   if (verb === 'new' && !given) throw new ShopError(`what is being made? ${usage}`);
-  return { given, who, seconds };
+  return { given, who, seconds, piece };
 }
 
 function commissionFolder(verb: string, given: string): string {

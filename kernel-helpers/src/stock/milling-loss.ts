@@ -1,4 +1,4 @@
-import type { Part } from '../box/size-box.js';
+import type { PiecePart } from '../box/piece.js';
 import type { Finding } from '../measure/finding.js';
 import { tape } from '../measure/verdict.js';
 import { boardFeet } from './board-feet.js';
@@ -37,7 +37,11 @@ export interface MillingLoss {
  * @throws ShopError  an allowance that is not possible
  * @see order of milling: common practice, no source
  */
-export function millingLoss(milling: { parts: Part[]; boards: Board[]; allowances?: MillingAllowances }): MillingLoss {
+export function millingLoss(milling: {
+  parts: readonly PiecePart[];
+  boards: Board[];
+  allowances?: MillingAllowances;
+}): MillingLoss {
   const { boards } = milling;
   const parts = milling.parts.filter(({ material }) => material === 'wood');
   const rough = roughParts(milling);
@@ -51,12 +55,14 @@ export function millingLoss(milling: { parts: Part[]; boards: Board[]; allowance
     ['cut out rough', sum(rough, ({ thickness, width, length, count }) => volume(thickness, width, length, count))],
     [
       'flattened and thicknessed',
-      sum(rough, ({ width, length, count }, index) => volume((parts[index] as Part).thickness, width, length, count)),
+      sum(rough, ({ width, length, count }, index) =>
+        volume((parts[index] as PiecePart).thickness, width, length, count),
+      ),
     ],
     [
       'ripped to final width',
       sum(rough, ({ length, count }, index) => {
-        const part = parts[index] as Part;
+        const part = parts[index] as PiecePart;
         return volume(part.thickness, part.widthBefore ?? part.width, length, count);
       }),
     ],

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import data from '../../../data/lumber.json';
-import type { Part } from '../box/size-box.js';
+import type { PiecePart } from '../box/piece.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 
@@ -16,7 +16,7 @@ export interface MillingAllowances {
 
 /** A part as it is first cut out of a rough board, in. */
 export interface RoughPart {
-  name: Part['name'];
+  name: string;
   count: number;
   length: number;
   width: number;
@@ -49,7 +49,7 @@ const roughThicknesses = z
  * @throws ShopError  an allowance that is not possible; a part thicker than any board sold
  * @see over length 1/2 to 1 in, over width and thickness: common practice, no source; rough thicknesses: data/lumber.json
  */
-export function roughParts(cut: { parts: Part[]; allowances?: MillingAllowances }): RoughPart[] {
+export function roughParts(cut: { parts: readonly PiecePart[]; allowances?: MillingAllowances }): RoughPart[] {
   const allowance = readParameters(allowanceFields, cut.allowances ?? {});
   return cut.parts
     .filter(({ material }) => material === 'wood')

@@ -1,3 +1,4 @@
+import type { DrawnPiece } from '../../box/drawn-piece.js';
 import type { SizedBox } from '../../box/size-box.js';
 import { escapeHtml } from '../escape.js';
 import { spreadApart } from '../label-places.js';
@@ -18,6 +19,7 @@ const stickWidth = 12;
 const pieceWidth = 88;
 const labelAt = stickWidth + 10;
 const leading = letters + 1.4;
+const hint = 'The upper end of each stick is its zero. Mark the wood from it, not from a rule.';
 const thin = { stroke: ink, 'stroke-width': 0.2 };
 
 /**
@@ -35,11 +37,36 @@ export function storyStick(box: MarkedBox, options: DrawingOptions = {}): string
     stick('Width, from the left', alongMarks(box, 'width'), show),
     stick('Height, from the lower edge', heightMarks(box), show),
   ];
-  return templateDocument(
-    'Story stick',
-    'The upper end of each stick is its zero. Mark the wood from it, not from a rule.',
-    sticks,
-  );
+  return templateDocument('Story stick', hint, sticks);
+}
+
+/**
+ * Three story sticks of any piece: along its width, its depth and its height, with the places where each part begins and ends.
+ *
+ * @param piece  as `drawnBookcase`, `drawnDrawer` and the like return it; inches
+ * @param options  how sizes are shown
+ * @returns a whole HTML document to print on A4 or Letter; it loads nothing
+ */
+export function pieceStick(piece: DrawnPiece, options: DrawingOptions = {}): string {
+  const show = lengthText(options);
+  const sticks = [
+    stick('Width, from the left', partMarks(piece, 'x'), show),
+    stick('Depth, from the front', partMarks(piece, 'y'), show),
+    stick('Height, from the lower edge', partMarks(piece, 'z'), show),
+  ];
+  return templateDocument('Story stick', hint, sticks);
+}
+
+/** Where parts begin and end along one way, those at one place named together. */
+function partMarks({ solids }: DrawnPiece, axis: 'x' | 'y' | 'z'): Mark[] {
+  const places = new Map<number, Set<string>>();
+  for (const { part, ...block } of solids)
+    for (const at of block[axis]) {
+      // Nearer than a knife's mark is one place.
+      const place = Math.round(at * 1024) / 1024;
+      places.set(place, (places.get(place) ?? new Set()).add(part.replace(/^(left|right) | \d+$/g, '')));
+    }
+  return [...places].map(([at, parts]) => ({ at, what: [...parts].join(', ') }));
 }
 
 function alongMarks({ overall, design, parts }: MarkedBox, along: 'length' | 'width'): Mark[] {
