@@ -42,6 +42,10 @@ test.each([
   [['check', 'x', '--who', 'me'], /^--who is not possible here/],
   [['new'], /^what is being made\? npm run new -- "title"/],
   [['new', '!!!'], /^The title is '!!!'/],
+  [
+    ['new', 'Bed', '--piece', 'bed'],
+    /^piece: "bed" given; possible: box, bookcase, drawer, frame-and-panel, solid-top$/m,
+  ],
   [['start', 'tea-chest'], /^npm start takes no name/],
   [['lab', '--nothing'], /^npm run lab: "--nothing" is not possible/],
 ])('%j is answered with one line that says what is possible', async (args, message) => {

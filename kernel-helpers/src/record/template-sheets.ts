@@ -17,13 +17,14 @@ const shared = ['03-wood-and-air.ipynb', '07-stock-and-cutting.ipynb', '09-hours
  */
 export function templateSheets(templates: string, piece: string): string[] {
   const pieces = join(dirname(templates), 'pieces');
-  const own = sheetsIn(pieces, piece);
+  const kinds = foldersIn(pieces);
+  if (piece !== 'box' && !kinds.includes(piece))
+    throw new ShopError(`piece: "${piece}" given; possible: ${['box', ...kinds].join(', ')}`);
+  const ofBox = sheetsIn(templates);
   const paths =
     piece === 'box'
-      ? sheetsIn(templates)
-      : [...sheetsIn(pieces), ...own, ...sheetsIn(templates).filter((path) => shared.includes(basename(path)))];
-  if (piece !== 'box' && own.length === 0)
-    throw new ShopError(`piece: "${piece}" given; possible: ${['box', ...foldersIn(pieces)].join(', ')}`);
+      ? ofBox
+      : [...sheetsIn(pieces), ...sheetsIn(pieces, piece), ...ofBox.filter((path) => shared.includes(basename(path)))];
   return paths.sort((a, b) => (basename(a) < basename(b) ? -1 : 1));
 }
 

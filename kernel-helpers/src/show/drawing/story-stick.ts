@@ -16,7 +16,7 @@ interface Mark {
 }
 
 const stickWidth = 12;
-const pieceWidth = 88;
+const leastWidth = 88;
 const labelAt = stickWidth + 10;
 const leading = letters + 1.4;
 const hint = 'The upper end of each stick is its zero. Mark the wood from it, not from a rule.';
@@ -108,6 +108,8 @@ function heightMarks({ overall, grooves, parts }: MarkedBox): Mark[] {
 function stick(name: string, marks: readonly Mark[], show: (inches: number) => string): Piece {
   const ordered = [...marks].sort((a, b) => a.at - b.at);
   const length = (ordered.at(-1)?.at ?? 0) * millimetres;
+  const words = (at: number, what: string) => `${show(at)}: ${what}`;
+  const longest = Math.max(...ordered.map(({ at, what }) => words(at, what).length));
   const places = spreadApart(
     ordered.map(({ at }) => at * millimetres),
     leading,
@@ -119,7 +121,7 @@ function stick(name: string, marks: readonly Mark[], show: (inches: number) => s
     const place = places[i] as number;
     const mark = element('line', { class: 'mark', x1: 0, y1: y, x2: stickWidth, y2: y, ...thin });
     const leader = element('line', { x1: stickWidth, y1: y, x2: labelAt - 1, y2: place, ...thin });
-    const text = element('text', { x: labelAt, y: place + letters * 0.35 }, escapeHtml(`${show(at)}: ${what}`));
+    const text = element('text', { x: labelAt, y: place + letters * 0.35 }, escapeHtml(words(at, what)));
     return mark + leader + text;
   });
   const outline = element('rect', {
@@ -133,7 +135,7 @@ function stick(name: string, marks: readonly Mark[], show: (inches: number) => s
   });
   return {
     name,
-    width: pieceWidth,
+    width: Math.max(leastWidth, labelAt + longest * letters * 0.6),
     cutWidth: stickWidth,
     length: Math.max(length, (places.at(-1) ?? 0) + leading) + 0.4,
     content: element('g', { transform: 'translate(0.2 0.2)' }, outline + drawn.join('')),
