@@ -146,6 +146,13 @@ export function sizeBookcase(bookcase: {
         change: `dadoDepth from ${tape(thickness / 4)} to ${tape(thickness / 2)}`,
       },
       {
+        rule: 'bookcase cannot tip over',
+        verdict: judge(height <= 30 && height <= 3 * depth, 'watch'),
+        figures: `${tape(height)} high, ${tape(depth)} deep`,
+        reason: 'a tall or shallow case falls forward when a child climbs it or the upper shelves are loaded first',
+        change: 'fasten it to the wall at its top, and say so when you hand it over',
+      },
+      {
         rule: 'books stand upright',
         verdict: judge(clearHeight >= 9, 'watch'),
         figures: `${tape(clearHeight)} between the shelves`,

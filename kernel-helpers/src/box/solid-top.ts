@@ -53,7 +53,7 @@ export function sizeSolidTop(
     boards?: number;
     widestBoard?: number | string;
     inset?: number | string;
-    fixed?: 'middle' | 'edge';
+    fixed?: SolidTopDesign['fixed'] | string;
     screw?: number | string;
     slot?: number | string;
   },

@@ -41,7 +41,7 @@ export function storyStick(box: MarkedBox, options: DrawingOptions = {}): string
 }
 
 /**
- * Three story sticks of any piece: along its width, its depth and its height, with the places where each part begins and ends.
+ * Three story sticks of any piece: from left to right, from front to back and upwards, with the places where each part begins and ends.
  *
  * @param piece  as `drawnBookcase`, `drawnDrawer` and the like return it; inches
  * @param options  how sizes are shown
@@ -50,9 +50,9 @@ export function storyStick(box: MarkedBox, options: DrawingOptions = {}): string
 export function pieceStick(piece: DrawnPiece, options: DrawingOptions = {}): string {
   const show = lengthText(options);
   const sticks = [
-    stick('Width, from the left', partMarks(piece, 'x'), show),
-    stick('Depth, from the front', partMarks(piece, 'y'), show),
-    stick('Height, from the lower edge', partMarks(piece, 'z'), show),
+    stick('From left to right', partMarks(piece, 'x'), show),
+    stick('From front to back', partMarks(piece, 'y'), show),
+    stick('Upwards, from the lower edge', partMarks(piece, 'z'), show),
   ];
   return templateDocument('Story stick', hint, sticks);
 }
