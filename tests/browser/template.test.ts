@@ -1,9 +1,14 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { sizeBookcase } from '../../kernel-helpers/src/box/bookcase.js';
+import { sizeDrawer } from '../../kernel-helpers/src/box/drawer.js';
+import { drawnBookcase } from '../../kernel-helpers/src/box/drawn-bookcase.js';
+import { drawnDrawer } from '../../kernel-helpers/src/box/drawn-drawer.js';
 import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
 import { jointTemplate } from '../../kernel-helpers/src/show/drawing/joint-template.js';
-import { storyStick } from '../../kernel-helpers/src/show/drawing/story-stick.js';
+import { pieceStick, storyStick } from '../../kernel-helpers/src/show/drawing/story-stick.js';
+import { yearOfAir } from '../../kernel-helpers/src/wood/air.js';
 import { keepPicture, startBrowser } from './chromium.js';
 
 let browser: Browser;
@@ -195,4 +200,22 @@ test('no label lies over another, in tape, in millimetres or both, on long boxes
     await page.setContent(jointTemplate(layout, { lengths: 'both' }));
     expect(await clashes()).toEqual([]);
   }
+});
+
+test('the stick of any piece is as long as the piece, and no label lies over another', async () => {
+  const sizes = { species: 'cherry-black', width: '31 1/4 in', height: '47 3/8 in', depth: '11 in', shelves: 4 };
+  const bookcase = sizeBookcase({ ...sizes, backThickness: '13/64 in' });
+  await page.setContent(pieceStick(drawnBookcase(bookcase), { lengths: 'both' }));
+  expect(await clashes()).toEqual([]);
+  const [across] = await onPaper('section:first-of-type .stick');
+  closeTo((across?.bottom ?? 0) - (across?.top ?? 0), 31.25);
+  const moving = {
+    species: 'cherry-black',
+    ringAngle: 0,
+    fittingMoisture: 8,
+    air: yearOfAir({ place: 'chicago-ohare' }),
+  };
+  const drawer = sizeDrawer({ ...moving, opening: '3 in', openingWidth: '9 in', openingDepth: '12 in' });
+  await page.setContent(pieceStick(drawnDrawer(drawer), { lengths: 'both' }));
+  expect(await clashes()).toEqual([]);
 });

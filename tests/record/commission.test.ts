@@ -146,6 +146,18 @@ describe('a decision that cannot stand', () => {
   });
 });
 
+describe('an earlier decision that a sheet uses where there is one', () => {
+  it('is nothing while it was not decided, and then what was decided, which the next decision rests on', () => {
+    const folder = commissionFolder();
+    const job = open(folder);
+    expect(job.find('brief')).toBeUndefined();
+    job.decide('brief', brief);
+    const later = open(folder);
+    expect(later.find('brief')).toEqual(brief.results);
+    expect(later.decide('sizing', sizing).entry?.needs).toMatchObject({ brief: { seq: 1 } });
+  });
+});
+
 describe('an earlier decision that a sheet needs', () => {
   it('is missing until its sheet has run: the message names that sheet', () => {
     const folder = commissionFolder();

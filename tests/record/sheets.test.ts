@@ -11,12 +11,12 @@ describe('how sheets hang together', () => {
       folder,
       '04-lid.ipynb',
       'const sizing = job.need(\'sizing\');\nconst brief = job.need( "brief" );',
-      'job.need(`sizing`);\njob.decide(\n  "lid",\n  { inputs },\n);',
+      'job.need(`sizing`);\nconst air = job.find("air");\nparts.find((part) => part);\njob.decide(\n  "lid",\n  { inputs },\n);',
     );
     writeSheet(folder, '01-brief.ipynb', "job.decide('brief', {})");
     expect(sheetLinks(folder)).toEqual([
-      { file: '01-brief.ipynb', needs: [], decides: ['brief'] },
-      { file: '04-lid.ipynb', needs: ['sizing', 'brief'], decides: ['lid'] },
+      { file: '01-brief.ipynb', needs: [], finds: [], decides: ['brief'] },
+      { file: '04-lid.ipynb', needs: ['sizing', 'brief'], finds: ['air'], decides: ['lid'] },
     ]);
   });
 
@@ -32,7 +32,12 @@ describe('how sheets hang together', () => {
     writeFileSync(join(folder, '03-torn.ipynb'), '{"cells": [');
     writeFileSync(join(folder, 'notes.txt'), "job.need('brief')");
     expect(sheetLinks(folder)).toEqual(
-      ['01-brief.ipynb', '02-prose.ipynb', '03-torn.ipynb'].map((file) => ({ file, needs: [], decides: [] })),
+      ['01-brief.ipynb', '02-prose.ipynb', '03-torn.ipynb'].map((file) => ({
+        file,
+        needs: [],
+        finds: [],
+        decides: [],
+      })),
     );
   });
 });

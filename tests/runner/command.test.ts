@@ -52,6 +52,10 @@ test.each([
   [['unpack'], /^which file\? npm run unpack/],
   [['unpack', 'no-such-file.zip'], /^There is no file .*no-such-file\.zip/],
   [['contents', 'tea-chest'], /^npm run contents takes no name/],
+  [
+    ['new', 'Bed', '--piece', 'bed'],
+    /^piece: "bed" given; possible: box, bookcase, drawer, frame-and-panel, solid-top$/m,
+  ],
   [['start', 'tea-chest'], /^npm start takes no name/],
   [['lab', '--nothing'], /^npm run lab: "--nothing" is not possible/],
 ])('%j is answered with one line that says what is possible', async (args, message) => {

@@ -2,7 +2,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { sheetOrder } from '../../kernel-helpers/src/runner/order.js';
 
-const sheet = (file: string, needs: string[], decides: string[]) => ({ file, needs, decides });
+const sheet = (file: string, needs: string[], decides: string[], finds: string[] = []) => ({
+  file,
+  needs,
+  finds,
+  decides,
+});
 const none = new Set<string>();
 const files = (sheets: { file: string }[]) => sheets.map(({ file }) => file);
 
@@ -63,4 +68,11 @@ test('any set of sheets without a circle is put in an order that holds every nee
       }
     }),
   );
+});
+
+test('a sheet comes after the one that decides what it uses where there is any, and does without where there is none', () => {
+  const lid = sheet('04-lid.ipynb', [], ['lid']);
+  const stock = sheet('03-stock.ipynb', [], ['stock'], ['lid']);
+  expect(files(sheetOrder([stock, lid], none))).toEqual(['04-lid.ipynb', '03-stock.ipynb']);
+  expect(files(sheetOrder([stock], none))).toEqual(['03-stock.ipynb']);
 });

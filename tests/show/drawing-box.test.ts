@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { drawnBox } from '../../kernel-helpers/src/box/drawn-box.js';
 import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { parseLength } from '../../kernel-helpers/src/measure/length.js';
-import { boxDrawing } from '../../kernel-helpers/src/show/drawing/box-drawing.js';
-import { boxSolids } from '../../kernel-helpers/src/show/drawing/box-solids.js';
 import { explodedView } from '../../kernel-helpers/src/show/drawing/exploded-view.js';
+import { pieceDrawing } from '../../kernel-helpers/src/show/drawing/piece-drawing.js';
 import { projected } from '../../kernel-helpers/src/show/drawing/projection.js';
 import { drawingOf } from './drawing-text.js';
 import { cutOff, overlaps } from './read-svg.js';
@@ -25,7 +25,7 @@ describe('a box taken apart', () => {
     fc.assert(
       fc.property(inches(1, 36), inches(1, 24), inches(0.5, 18), (insideLength, insideWidth, insideDepth) => {
         const box = sizeBox({ insideLength, insideWidth, insideDepth, species: 'walnut-black', proud: '1/8 in' });
-        const picture = drawingOf(explodedView(box));
+        const picture = drawingOf(explodedView(drawnBox(box)));
         expect(picture.labels.map(({ text }) => text).sort()).toEqual(
           ['back', 'bottom', 'front', 'left side', 'lid', 'right side'].sort(),
         );
@@ -39,7 +39,7 @@ describe('a box taken apart', () => {
 
 describe('the drawing of a box', () => {
   it('gives the sizes a maker measures, in tape fractions', () => {
-    const texts = drawingOf(boxDrawing(teaChest)).labels.map(({ text }) => text);
+    const texts = drawingOf(pieceDrawing(drawnBox(teaChest))).labels.map(({ text }) => text);
     expect(texts.sort()).toEqual(
       [
         'Plan',
@@ -61,7 +61,7 @@ describe('the drawing of a box', () => {
     fc.assert(
       fc.property(inches(1, 36), inches(1, 24), inches(0.5, 18), (insideLength, insideWidth, insideDepth) => {
         const box = sizeBox({ insideLength, insideWidth, insideDepth, species: 'walnut-black' });
-        const { all, labels } = drawingOf(boxDrawing(box));
+        const { all, labels } = drawingOf(pieceDrawing(drawnBox(box)));
         const sizes = labels
           .filter(({ text }) => /\d/.test(text))
           .map(({ text }) => parseLength(text.replace(/^[a-z]+ /, '')));
@@ -82,7 +82,7 @@ describe('the drawing of a box', () => {
 
   it('dashes what lies behind: lid and bottom in their grooves, seen from the side', () => {
     const plain = sizeBox({ insideLength: 10, insideWidth: 6, insideDepth: 4, species: 'walnut-black' });
-    const shapes = projected(boxSolids(plain), 'right side');
+    const shapes = projected(drawnBox(plain).solids, 'right side');
     const along = (type: string, height: number) =>
       shapes
         .filter((shape) => shape.type === type && shape.points.every(([, y]) => Math.abs(y - height) < 1e-9))
@@ -103,7 +103,7 @@ describe('the drawing of a box', () => {
         fc.constantFrom('tape', 'mm', 'both'),
         (insideLength, insideWidth, insideDepth, lengths) => {
           const box = sizeBox({ insideLength, insideWidth, insideDepth, species: 'walnut-black' });
-          const picture = drawingOf(boxDrawing(box, { lengths: lengths as 'both' }));
+          const picture = drawingOf(pieceDrawing(drawnBox(box), { lengths: lengths as 'both' }));
           expect(overlaps(picture.labels)).toEqual([]);
           expect(cutOff(picture.labels, picture)).toEqual([]);
         },

@@ -1,6 +1,7 @@
 import DxfParser, { type IEntity, type ILineEntity, type ILwpolylineEntity } from 'dxf-parser';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { sizeBookcase } from '../../kernel-helpers/src/box/bookcase.js';
 import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
 import { grooveRuns } from '../../kernel-helpers/src/joints/groove-runs.js';
@@ -51,6 +52,16 @@ describe('a joint as a drawing exchange file', () => {
         ]);
       }),
       { numRuns: 9 },
+    );
+  });
+});
+
+describe('the parts of any piece as a drawing exchange file', () => {
+  it('are all there at full size, each kind once', () => {
+    const bookcase = sizeBookcase({ species: 'cherry-black', width: 30, height: 48, depth: 11, shelves: 3 });
+    const outlines = read(partsDxf(bookcase)).areas('OUTLINE');
+    expect(outlines.map((corners) => [corners[1]?.[0], (corners[2]?.[1] ?? 0) - (corners[1]?.[1] ?? 0)])).toEqual(
+      bookcase.parts.map(({ length, width }) => [length, width]),
     );
   });
 });

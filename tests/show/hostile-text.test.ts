@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { drawnBox } from '../../kernel-helpers/src/box/drawn-box.js';
 import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
-import { boxDrawing } from '../../kernel-helpers/src/show/drawing/box-drawing.js';
+import { pieceDrawing } from '../../kernel-helpers/src/show/drawing/piece-drawing.js';
 import { escapeHtml, markdown } from '../../kernel-helpers/src/show/escape.js';
 import { figure } from '../../kernel-helpers/src/show/figure.js';
 import { findingList } from '../../kernel-helpers/src/show/finding-list.js';
@@ -134,5 +135,5 @@ describe("a client's name with a script in it stays text", () => {
 
 it('a drawing of a box takes no text from outside', () => {
   const box = sizeBox({ insideLength: 6, insideWidth: 5, insideDepth: 4, species: 'walnut-black' });
-  expect(dangerous(boxDrawing(box).text)).toEqual([]);
+  expect(dangerous(pieceDrawing(drawnBox(box)).text)).toEqual([]);
 });

@@ -70,6 +70,12 @@ describe('the year of a lid', () => {
     );
   });
 
+  it('says panel or drawer where it is one', () => {
+    const { text } = lidClearancePlot(fit, [], 'tape', 'panel');
+    expect(elementsOf(text, 'img')[0]?.getAttribute('alt')).toContain('Clearance of the panel by month');
+    expect(elementsOf(text, 'figcaption')[0]?.textContent).toMatch(/^The panel is tightest/);
+  });
+
   it('names the months in which the band crosses a limit', () => {
     const byMonth = fit.byMonth.map((month) => (month.month === 8 ? { ...month, low: -0.01 } : month));
     expect(elementsOf(lidClearancePlot({ ...fit, byMonth }).text, 'figcaption')[0]?.textContent).toContain(

@@ -2,8 +2,11 @@ import type { Finding } from '../measure/finding.js';
 import { judge, tape } from '../measure/verdict.js';
 import type { SizedBox } from './size-box.js';
 
+/** What the findings are about. */
+type BoxSizes = Pick<SizedBox, 'design' | 'parts' | 'overall' | 'grooves' | 'markingGauge'>;
+
 /** What must be true of a sized box. Limits are common practice, no source, unless said otherwise. @internal */
-export function boxFindings(box: Omit<SizedBox, 'findings'>): Finding[] {
+export function boxFindings(box: BoxSizes): Finding[] {
   const { design } = box;
   const half = design.stockThickness / 2;
   const overGroove = design.lidThickness - design.tongueThickness;
@@ -70,7 +73,7 @@ export function boxFindings(box: Omit<SizedBox, 'findings'>): Finding[] {
 }
 
 /** A solid bottom leaves room to swell: what is left of it must still lie in its grooves on the day it is fitted. */
-function solidBottomHeld({ design, parts }: Omit<SizedBox, 'findings'>): Finding {
+function solidBottomHeld({ design, parts }: BoxSizes): Finding {
   const width = parts.find(({ name }) => name === 'bottom')?.width ?? 0;
   const across = Math.min(design.insideLength, design.insideWidth);
   const reach = (width - across) / 2;

@@ -9,14 +9,15 @@ export interface Brief {
   piece: string;
   /** ISO day it is promised for. */
   promised: string;
-  /** Inside, front to back: the way the lid slides. in */
-  insideLength: number;
-  /** Inside, side to side. in */
-  insideWidth: number;
-  /** Clear depth under the lid. in */
-  insideDepth: number;
+  /** A box, inside, front to back: the way the lid slides. in */
+  insideLength?: number;
+  /** A box, inside, side to side. in */
+  insideWidth?: number;
+  /** A box, clear depth under the lid. in */
+  insideDepth?: number;
   species: string;
-  joint: Joint;
+  /** A box's corner joint. */
+  joint?: Joint;
   /** How it is made personal, in words. */
   personal: string;
   /** Climate id of the place it will live at. */
@@ -37,24 +38,29 @@ export const insideFields = {
   joint: oneOf(['through dovetail', 'finger joint'], 'the corner joint'),
 };
 
-/** @internal */
-export const briefFields: z.ZodType<Brief> = z.strictObject({
+const common = {
   client: words('who it is for'),
   piece: words('what it is called'),
   promised: day('the day it is promised for'),
-  ...insideFields,
+  species: insideFields.species,
   personal: words('how it is made personal; "plain" when it is not'),
   home: known(climate, 'the place it will live at, such as chicago-ohare'),
   units: oneOf(['tape', 'mm', 'both'], 'how lengths are shown'),
-});
+};
+const boxBrief = z.strictObject({ ...common, ...insideFields });
+const pieceBrief = z.strictObject(common);
+
+/** A box's brief has its inside sizes and its joint, all of them; that of any other piece has none. @internal */
+export const briefFields: z.ZodType<Brief> = z.union([boxBrief, pieceBrief]);
 
 /**
- * Reads the client's brief as it was typed.
+ * Reads the client's brief as it was typed. A box's has inside sizes and joint; other pieces are sized in their own sheet.
  *
  * @param given  lengths as `9 1/2 in` or `240 mm`, days as `2027-02-12`
  * @returns the brief, lengths in inches
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
 export function readBrief(given: { [field in keyof Brief]: string | number }): Brief {
-  return readParameters(briefFields, given);
+  const isBox = ['insideLength', 'insideWidth', 'insideDepth', 'joint'].some((field) => field in given);
+  return isBox ? readParameters(boxBrief, given) : readParameters(pieceBrief, given);
 }

@@ -90,20 +90,21 @@ export function sizeDividers(dividers: {
   const places = (n: number, clear: number) =>
     Array.from({ length: n }, (_, index) => (index + 1) * clear + index * thickness);
   const crossing = crosswise > 0 && lengthwise > 0;
-  const part = (way: string, n: number, inside: number, notched: string): PiecePart => ({
+  const part = (way: string, n: number, inside: number, grain: PiecePart['grain'], notched: string): PiecePart => ({
     name: `${way} divider`,
     count: n,
     length: inside + 2 * dadoDepth,
     width: height,
     thickness,
     material: 'wood',
+    grain,
     note: crossing ? `notched to half its height from ${notched}` : dadoDepth > 0 ? 'slid into its dadoes' : 'loose',
   });
   const narrowest = Math.min(compartment.length, compartment.width);
   return {
     parts: [
-      part('crosswise', crosswise, insideWidth, 'above'),
-      part('lengthwise', lengthwise, insideLength, 'below'),
+      part('crosswise', crosswise, insideWidth, 'side to side', 'above'),
+      part('lengthwise', lengthwise, insideLength, 'front to back', 'below'),
     ].filter((divider) => divider.count > 0),
     compartment,
     places: { lengthwise: places(crosswise, compartment.length), crosswise: places(lengthwise, compartment.width) },

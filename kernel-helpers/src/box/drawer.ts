@@ -1,18 +1,36 @@
 import { z } from 'zod';
-import { readParameters, size } from '../measure/parameters.js';
+import { count, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { judge, rounding, tape } from '../measure/verdict.js';
 import { drawerFit, type MovingPiece, type PieceFit } from './panel-fits.js';
-import type { Piece } from './piece.js';
+import { noCounts, type SizedPiece } from './piece.js';
+
+/** All that decides a drawer, the opening's height left out. Inches. */
+export interface DrawerDesign {
+  openingWidth: number;
+  openingDepth: number;
+  sideThickness: number;
+  frontThickness: number;
+  sideClearance: number;
+  backGap: number;
+  lap: number;
+  bottomThickness: number;
+  bottomGrooveDepth: number;
+  bottomGrooveUp: number;
+  bottomClearance: number;
+  /** At each corner. */
+  tails: number;
+}
 
 /** A drawer for an opening. Inches. */
-export interface Drawer extends Piece {
+export interface Drawer extends SizedPiece {
+  design: DrawerDesign;
   /** Height through the year; the fitted width of it is the height to plane to. */
   fit: PieceFit;
   inside: { length: number; width: number; depth: number };
 }
 
-const fields = z.strictObject({
+const fields: z.ZodType<DrawerDesign> = z.strictObject({
   openingWidth: size({ least: 2, most: 60, why: 'width of the opening' }),
   openingDepth: size({ least: 2, most: 60, why: 'from the front of the opening to its back' }),
   sideThickness: size({ least: 0.25, most: 1, why: 'thickness of sides and back' }).default(1 / 2),
@@ -26,6 +44,7 @@ const fields = z.strictObject({
   bottomGrooveDepth: size({ least: 0.0625, most: 0.5, why: 'depth of its grooves' }).default(1 / 4),
   bottomGrooveUp: size({ least: 0.125, most: 2, why: 'wood under the groove' }).default(3 / 8),
   bottomClearance: size({ least: 0, most: 0.5, why: 'play of the bottom, in all' }).default(3 / 64),
+  tails: count({ least: 1, most: 30, what: 'tails at each corner' }).default(3),
 });
 
 /**
@@ -54,6 +73,7 @@ export function sizeDrawer(
     bottomGrooveDepth?: number | string;
     bottomGrooveUp?: number | string;
     bottomClearance?: number | string;
+    tails?: number;
   },
 ): Drawer {
   const { opening, species, ringAngle, fittingMoisture, air, moistures, ...typed } = drawer;
@@ -63,7 +83,7 @@ export function sizeDrawer(
   const height = fit.fittedWidth;
   const width = read.openingWidth - 2 * read.sideClearance;
   const depth = read.openingDepth - read.backGap;
-  if (lap >= frontThickness - 1 / 8)
+  if (lap > frontThickness - 1 / 8 + rounding)
     throw new ShopError(
       `lap: ${tape(lap)} given; possible: up to ${tape(frontThickness - 1 / 8)} in a front ${tape(frontThickness)} thick (the tails need wood to lie in)`,
     );
@@ -75,6 +95,8 @@ export function sizeDrawer(
     );
   const wood = { thickness: sideThickness, material: 'wood' } as const;
   return {
+    kind: 'drawer',
+    design: read,
     parts: [
       {
         ...wood,
@@ -83,10 +105,27 @@ export function sizeDrawer(
         length: width,
         width: height,
         thickness: frontThickness,
+        grain: 'side to side',
         note: 'lapped',
       },
-      { ...wood, name: 'drawer side', count: 2, length: depth - lap, width: height, note: 'from the lap to the back' },
-      { ...wood, name: 'drawer back', count: 1, length: width, width: backWidth, note: 'stands on the bottom' },
+      {
+        ...wood,
+        name: 'drawer side',
+        count: 2,
+        length: depth - lap,
+        width: height,
+        grain: 'front to back',
+        note: 'from the lap to the back',
+      },
+      {
+        ...wood,
+        name: 'drawer back',
+        count: 1,
+        length: width,
+        width: backWidth,
+        grain: 'side to side',
+        note: 'stands on the bottom',
+      },
       {
         name: 'drawer bottom',
         count: 1,
@@ -94,10 +133,17 @@ export function sizeDrawer(
         width: inside.width + 2 * bottomGrooveDepth - read.bottomClearance,
         thickness: bottomThickness,
         material: 'plywood',
+        grain: 'none',
         note: 'slid in under the back; one screw into it',
       },
     ],
     overall: { length: depth, width, height },
+    moving: { part: 'drawer', thickness: sideThickness },
+    counts: { ...noCounts, corner: 4, tail: 4 * read.tails, groove: 3 },
+    summary: [
+      { what: 'Inside', sizes: [inside.length, inside.width, inside.depth] },
+      { what: 'Planed to a height of', sizes: [height] },
+    ],
     inside,
     fit,
     findings: [

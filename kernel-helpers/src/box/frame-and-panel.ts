@@ -3,17 +3,31 @@ import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { judge, tape } from '../measure/verdict.js';
 import { type MovingPiece, type PieceFit, panelFit } from './panel-fits.js';
-import type { Piece } from './piece.js';
+import { noCounts, type SizedPiece } from './piece.js';
+
+/** All that decides a frame and its panel. Inches. */
+export interface FrameDesign {
+  width: number;
+  height: number;
+  thickness: number;
+  stileWidth: number;
+  railWidth: number;
+  grooveDepth: number;
+  tenonLength: number;
+  panelThickness: number;
+  endPlay: number;
+}
 
 /** A frame of two stiles and two rails with a solid panel. Inches. */
-export interface FrameAndPanel extends Piece {
+export interface FrameAndPanel extends SizedPiece {
+  design: FrameDesign;
   /** The panel's width through the year. */
   fit: PieceFit;
   /** What shows of the panel. */
   opening: { width: number; height: number };
 }
 
-const fields = z.strictObject({
+const fields: z.ZodType<FrameDesign> = z.strictObject({
   width: size({ least: 3, most: 60, why: 'width of the frame' }),
   height: size({ least: 3, most: 120, why: 'height of the frame' }),
   thickness: size({ least: 0.375, most: 3, why: 'thickness of the frame' }).default(3 / 4),
@@ -66,13 +80,33 @@ export function sizeFrameAndPanel(
     throw new ShopError(
       `tenonLength: ${tape(tenonLength)} given; possible: up to ${tape(stileWidth)}, the width of the stile`,
     );
+  if (grooveDepth > railWidth / 2)
+    throw new ShopError(
+      `grooveDepth: ${tape(grooveDepth)} given; possible: up to ${tape(railWidth / 2)} in a rail ${tape(railWidth)} wide (its tenon needs the rest)`,
+    );
   const moving = { species, ringAngle, fittingMoisture, air, ...(moistures ? { moistures } : {}) };
   const fit = panelFit({ ...moving, between: opening.width, grooveDepth });
   const wood = { count: 2, thickness, material: 'wood' } as const;
   return {
+    kind: 'frame-and-panel',
+    design: read,
     parts: [
-      { ...wood, name: 'stile', length: height, width: stileWidth, note: 'grooved and mortised' },
-      { ...wood, name: 'rail', length: opening.width + 2 * tenonLength, width: railWidth, note: 'tenons included' },
+      {
+        ...wood,
+        name: 'stile',
+        length: height,
+        width: stileWidth,
+        grain: 'upright',
+        note: 'grooved and mortised',
+      },
+      {
+        ...wood,
+        name: 'rail',
+        length: opening.width + 2 * tenonLength,
+        width: railWidth,
+        grain: 'side to side',
+        note: 'tenons included',
+      },
       {
         name: 'panel',
         count: 1,
@@ -80,10 +114,17 @@ export function sizeFrameAndPanel(
         width: fit.fittedWidth,
         thickness: panelThickness,
         material: 'wood',
+        grain: 'upright',
         note: 'dry in its groove, at most a dab of glue at the middle of its ends; finish it before it goes in',
       },
     ],
     overall: { length: thickness, width, height },
+    moving: { part: 'panel', thickness: panelThickness },
+    counts: { ...noCounts, corner: 4, tenon: 4, groove: 4 },
+    summary: [
+      { what: 'Opening', sizes: [opening.width, opening.height] },
+      { what: 'Panel planed to a width of', sizes: [fit.fittedWidth] },
+    ],
     fit,
     opening,
     findings: [

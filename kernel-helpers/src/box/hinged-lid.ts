@@ -120,6 +120,7 @@ export function hingedLid(lid: {
         width: Math.min(lidLength, lidWidth),
         thickness,
         material: 'wood',
+        grain: lidLength >= lidWidth ? 'front to back' : 'side to side',
         note: 'two hinges at the back, let in half and half',
       },
     ],

@@ -23,6 +23,8 @@ export interface LidMonth extends FitMonth {
 
 /** How a sliding lid fits through the year. Inches. */
 export interface LidFit extends SeasonalFit {
+  /** Thickness to plane the tongue to on the day of fitting. */
+  fittedTongue: number;
   byMonth: LidMonth[];
   findings: Finding[];
 }
@@ -118,5 +120,5 @@ export function lidFit(input: LidFitInput): LidFit {
     reason: 'a tongue that swells to the height of its groove locks the lid',
     change: 'plane the tongue thinner by a shaving (tongueRoom)',
   });
-  return { ...fit, byMonth, findings };
+  return { ...fit, fittedTongue: tongue, byMonth, findings };
 }

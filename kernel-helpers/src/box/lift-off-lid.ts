@@ -97,6 +97,7 @@ export function liftOffLid(lid: {
       length: Math.max(lengthwise, crosswise),
       width: Math.min(lengthwise, crosswise),
       thickness,
+      grain: grainLengthwise ? 'front to back' : 'side to side',
       note: rebated ? 'rebated all round on its underside' : 'battens screwed across its underside',
     },
   ];
@@ -108,6 +109,7 @@ export function liftOffLid(lid: {
       length: grainLengthwise ? plug.width : plug.length,
       width: battenWidth,
       thickness: plugDepth,
+      grain: grainLengthwise ? 'side to side' : 'front to back',
       note: 'screwed at its middle, in slots near its ends: the lid moves over it',
     });
   const lip = thickness - plugDepth;

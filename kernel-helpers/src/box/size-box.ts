@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { Finding } from '../measure/finding.js';
 import { evaluate } from '../measure/formula.js';
 import { amount, oneOf, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
@@ -7,7 +6,7 @@ import { tape } from '../measure/verdict.js';
 import { movement } from '../wood/movement.js';
 import { boxFindings } from './box-findings.js';
 import { insideFields, type Joint } from './brief.js';
-import type { PiecePart } from './piece.js';
+import { noCounts, type PiecePart, type SizedPiece } from './piece.js';
 import { boardLengthFormula, heightFormula, lidLengthFormula, lidWidthFormula } from './size-formulas.js';
 
 /** All that decides a sliding-lid box. Lengths in inches, meant at the moisture the piece will live at. */
@@ -68,15 +67,13 @@ export interface Groove {
 }
 
 /** A box with every size decided. */
-export interface SizedBox {
+export interface SizedBox extends SizedPiece {
+  kind: 'box';
   design: BoxDesign;
   parts: Part[];
-  /** Over everything, proud ends included, in. */
-  overall: { length: number; width: number; height: number };
   grooves: Groove[];
   /** Stock thickness plus how proud the joint stands, in. */
   markingGauge: number;
-  findings: Finding[];
 }
 
 const designFields: z.ZodType<BoxDesign> = z.strictObject({
@@ -149,7 +146,7 @@ export function sizeBox(brief: BoxBrief): SizedBox {
       width: sideHeight - lidThickness,
       widthBefore: sideHeight,
       grain: 'side to side',
-      note: 'joint cut at full height, then lowered by the lid',
+      note: `${tape(sideHeight)} wide for joint and grooves, its upper edge then lowered by the lid`,
     },
     {
       ...boards,
@@ -166,7 +163,7 @@ export function sizeBox(brief: BoxBrief): SizedBox {
       width: evaluate(lidWidthFormula, { W: insideWidth, ...lid }),
       thickness: lidThickness,
       grain: 'front to back',
-      note: 'rabbeted on both long edges and the back end',
+      note: `upper face rabbeted ${tape(lidGrooveDepth)} wide and ${tape(lidThickness - tongueThickness)} deep along both long edges and the back end; sheet 04 settles its width and tongue`,
     },
     bottomPart(design),
   ];
@@ -182,20 +179,37 @@ export function sizeBox(brief: BoxBrief): SizedBox {
     width: tongueThickness,
     depth: lidGrooveDepth,
   } as const;
+  const grooves: Groove[] = [
+    { board: 'side', ...bottomGroove },
+    { board: 'side', ...lidGroove },
+    { board: 'front', ...bottomGroove },
+    { board: 'back', ...bottomGroove },
+    { board: 'back', ...lidGroove },
+  ];
   const sized = {
     design,
     parts,
     overall: { length: lengthwise, width: crosswise, height: sideHeight },
-    grooves: [
-      { board: 'side', ...bottomGroove },
-      { board: 'side', ...lidGroove },
-      { board: 'front', ...bottomGroove },
-      { board: 'back', ...bottomGroove },
-      { board: 'back', ...lidGroove },
-    ] satisfies Groove[],
+    grooves,
     markingGauge: stockThickness + proud,
   };
-  return { ...sized, findings: boxFindings(sized) };
+  return {
+    kind: 'box',
+    ...sized,
+    moving: { part: 'lid', thickness: lidThickness },
+    // Each of the two sides has its own.
+    counts: {
+      ...noCounts,
+      corner: 4,
+      lid: 1,
+      groove: grooves.reduce((sum, { board }) => sum + (board === 'side' ? 2 : 1), 0),
+    },
+    summary: [
+      { what: 'Inside', sizes: [insideLength, insideWidth, insideDepth] },
+      { what: 'Marking gauge', sizes: [sized.markingGauge] },
+    ],
+    findings: boxFindings(sized),
+  };
 }
 
 /** The bottom panel. A solid one has its grain along the longer way and leaves room to swell across it. */

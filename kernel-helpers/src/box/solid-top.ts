@@ -1,12 +1,24 @@
 import { z } from 'zod';
-import { readParameters, size } from '../measure/parameters.js';
+import { count, oneOf, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { judge, tape } from '../measure/verdict.js';
 import { type FastenerTravel, fastenerTravel, type MovingPiece } from './panel-fits.js';
-import type { Piece } from './piece.js';
+import { noCounts, type SizedPiece } from './piece.js';
+
+/** All that decides a solid top. Inches. */
+export interface SolidTopDesign {
+  length: number;
+  width: number;
+  thickness: number;
+  boards: number;
+  widestBoard: number;
+  inset: number;
+  fixed: 'middle' | 'edge';
+}
 
 /** A glued-up top on a frame that does not move. Inches. */
-export interface SolidTop extends Piece {
+export interface SolidTop extends SizedPiece {
+  design: SolidTopDesign;
   /** What its farthest fastener needs, from the line where it is fixed. */
   travel: FastenerTravel;
 }
@@ -15,14 +27,10 @@ const fields = z.strictObject({
   length: size({ least: 4, most: 144, why: 'length of the top, along its grain' }),
   width: size({ least: 4, most: 72, why: 'width of the top, across its grain' }),
   thickness: size({ least: 0.375, most: 4, why: 'thickness of the top' }).default(7 / 8),
-  boards: z
-    .number({ error: 'possible: a whole number of boards' })
-    .int('possible: a whole number of boards')
-    .min(1, 'possible: one board or more')
-    .max(40, 'possible: at most 40')
-    .optional(),
+  boards: count({ least: 1, most: 40, what: 'boards' }).optional(),
   widestBoard: size({ least: 1, most: 36, why: 'widest board there is' }).default(6),
   inset: size({ least: 0, most: 36, why: 'from the edge of the top to its outer fasteners' }).default(2),
+  fixed: oneOf(['middle', 'edge'], 'the line along which the top is screwed fast').default('middle'),
 });
 
 /**
@@ -45,14 +53,14 @@ export function sizeSolidTop(
     boards?: number;
     widestBoard?: number | string;
     inset?: number | string;
-    fixed?: 'middle' | 'edge';
+    fixed?: SolidTopDesign['fixed'] | string;
     screw?: number | string;
     slot?: number | string;
   },
 ): SolidTop {
-  const { species, ringAngle, fittingMoisture, air, moistures, fixed = 'middle', screw, slot, ...typed } = top;
+  const { species, ringAngle, fittingMoisture, air, moistures, screw, slot, ...typed } = top;
   const read = readParameters(fields, typed);
-  const { length, width, thickness, widestBoard, inset } = read;
+  const { length, width, thickness, widestBoard, inset, fixed } = read;
   const needed = Math.ceil(width / widestBoard - 1e-9);
   const { boards = needed } = read;
   if (boards < needed)
@@ -72,6 +80,8 @@ export function sizeSolidTop(
   });
   const board = width / boards;
   return {
+    kind: 'solid-top',
+    design: { ...read, boards },
     parts: [
       {
         name: 'top board',
@@ -80,10 +90,17 @@ export function sizeSolidTop(
         width: board,
         thickness,
         material: 'wood',
+        grain: 'side to side',
         note: 'edges jointed and glued; lay the rings so that they do not all cup one way',
       },
     ],
     overall: { length, width, height: thickness },
+    moving: { part: 'top', thickness },
+    counts: { ...noCounts, edgeJoint: boards - 1 },
+    summary: [
+      { what: 'Boards, each wide', sizes: [board] },
+      { what: 'Slots at least', sizes: [travel.slotLength] },
+    ],
     travel,
     findings: [
       ...travel.findings,

@@ -80,14 +80,15 @@ export function sizeTray(tray: {
   ];
   return {
     parts: [
-      { ...board, name: 'tray side', length: overall.length, note: 'front to back' },
-      { ...board, name: 'tray end', length: overall.width, note: 'side to side' },
+      { ...board, name: 'tray side', length: overall.length, grain: 'front to back', note: 'front to back' },
+      { ...board, name: 'tray end', length: overall.width, grain: 'side to side', note: 'side to side' },
       {
         name: 'tray bottom',
         count: 1,
         length: under(inside.length),
         width: under(inside.width),
         thickness: bottomThickness,
+        grain: 'none',
         material: 'plywood',
         note: bottomGrooveDepth > 0 ? 'in its grooves' : 'glued under the boards',
       },

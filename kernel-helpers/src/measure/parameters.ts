@@ -76,6 +76,18 @@ export function amount(limits: { least: number; most: number; unit?: string; why
 }
 
 /**
+ * A whole number of things between two limits.
+ *
+ * @param limits.what  what is counted: `boards`
+ * @internal
+ */
+export function count(limits: { least: number; most: number; what: string }): z.ZodType<number> {
+  const { least, most, what } = limits;
+  const possible = `possible: a whole number of ${what} from ${least} to ${most}`;
+  return z.number({ error: possible }).int(possible).min(least, possible).max(most, possible);
+}
+
+/**
  * One of a few words.
  *
  * @internal

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import data from '../../../data/operations.json';
-import type { SizedBox } from '../box/size-box.js';
+import type { SizedPiece } from '../box/piece.js';
 import type { DovetailLayout } from '../joints/dovetails.js';
 import type { FingerLayout } from '../joints/finger-joint.js';
 import type { KeyedMitreLayout } from '../joints/keyed-mitre.js';
@@ -25,6 +25,8 @@ const counted = [
   'carving minute',
   'square foot',
   'coat',
+  'tenon',
+  'edge joint',
 ] as const;
 
 /** What operations are counted by. */
@@ -98,7 +100,8 @@ const workFields = z.object({
 /**
  * Counts that the hours rest on, from the design.
  *
- * @param work.joint  the layout of one corner: dovetails, fingers, keyed mitre or rabbet
+ * @param work.box  a box or any other sized piece
+ * @param work.joint  the layout of one corner, where the piece has one: dovetails, fingers, keyed mitre or rabbet
  * @param work.boards  boards bought
  * @param work.letters  letters and figures cut by hand; none where a cutter carves them
  * @param work.carvingMinutes  minutes that a cutter takes for the lettering
@@ -107,8 +110,8 @@ const workFields = z.object({
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
 export function boxCounts(work: {
-  box: SizedBox;
-  joint: DovetailLayout | FingerLayout | KeyedMitreLayout | RabbetLayout;
+  box: Pick<SizedPiece, 'parts' | 'counts'>;
+  joint?: DovetailLayout | FingerLayout | KeyedMitreLayout | RabbetLayout;
   boards: number;
   letters?: number;
   carvingMinutes?: number;
@@ -121,10 +124,12 @@ export function boxCounts(work: {
     piece: 1,
     board: boards,
     part: box.parts.reduce((sum, { count }) => sum + count, 0),
-    corner: 4,
-    ...jointCounts(joint),
-    groove: box.grooves.reduce((sum, { board }) => sum + (board === 'side' ? 2 : 1), 0),
-    lid: 1,
+    corner: box.counts.corner,
+    ...jointCounts(joint, box.counts.tail),
+    groove: box.counts.groove,
+    lid: box.counts.lid,
+    tenon: box.counts.tenon,
+    'edge joint': box.counts.edgeJoint,
     letter: carvingMinutes > 0 ? 0 : letters,
     'carving minute': carvingMinutes,
     'square foot': wood.reduce((sum, { count, length, width }) => sum + (2 * count * length * width) / 144, 0),
@@ -132,9 +137,10 @@ export function boxCounts(work: {
   };
 }
 
-function jointCounts(joint: Parameters<typeof boxCounts>[0]['joint']) {
-  const none = { tail: 0, finger: 0, mitre: 0, key: 0, rabbet: 0 };
-  if ('tails' in joint) return { ...none, tail: 4 * joint.tails.length };
+function jointCounts(joint: Parameters<typeof boxCounts>[0]['joint'], tail: number) {
+  const none = { tail, finger: 0, mitre: 0, key: 0, rabbet: 0 };
+  if (!joint) return none;
+  if ('tails' in joint) return { ...none, tail: tail + 4 * joint.tails.length };
   if ('fingerWidth' in joint) return { ...none, finger: 4 * joint.count };
   if ('keys' in joint) return { ...none, mitre: 4, key: 4 * joint.keys.length };
   return { ...none, rabbet: 4 };

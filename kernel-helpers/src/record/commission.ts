@@ -51,6 +51,13 @@ export interface Commission<D = Decisions> {
    */
   need<What extends keyof D & string>(what: What): Readonly<D[What]>;
   /**
+   * The results of an earlier decision that not every piece has, such as the lid's; nothing when it was not decided. The sheet
+   * is run after those that decide it.
+   *
+   * @throws ShopError  when the record is damaged
+   */
+  find<What extends keyof D & string>(what: What): Readonly<D[What]> | undefined;
+  /**
    * Records a decision, unless the record says the same already.
    *
    * @throws ShopError  when a finding says `stop` and no override gives a reason, or when the decision cannot be kept;
@@ -172,32 +179,16 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     },
 
     need(what) {
-      const shape = shapeOf(what);
-      const real = entries();
-      const entry = (rehearsal && latest(soundEntries(rehearsal), what)) ?? latest(real, what);
-      if (!entry) {
-        throw new ShopError(
-          practice
-            ? `Practice takes ${what} from the demonstration commission, which has none yet: run npm start once.`
-            : `${what} is not decided yet in ${name}: run ${sheetFor(what)} first.`,
-        );
-      }
-      const wrong = shapeProblem(shape, entry.results, 'results');
-      if (wrong) {
-        throw new ShopError(
-          `${what} in the record of ${basename(source ?? folder)} (entry ${entry.seq}) is not as these sheets use it: ${wrong}. Run ${sheetFor(what)} again.`,
-        );
-      }
-      if (practice) {
-        say(
-          `Practice: nothing is kept, and earlier decisions are those of the demonstration commission ${basename(source ?? '')}.`,
-        );
-      }
-      const stale = practice || rehearsal ? undefined : staleness(real, entry);
-      if (stale) say(`${staleText(stale)} Run ${sheetFor(what)} again.`);
-      needs[what] = { seq: entry.seq, hash: entry.hash };
-      return entry.results as Readonly<D[typeof what]>;
+      const results = found(what);
+      if (results) return results;
+      throw new ShopError(
+        practice
+          ? `Practice takes ${what} from the demonstration commission, which has none yet: run npm start once.`
+          : `${what} is not decided yet in ${name}: run ${sheetFor(what)} first.`,
+      );
     },
+
+    find: found,
 
     decide(what, decision) {
       const content = decisionContent(what, decision, shapeOf(what));
@@ -226,6 +217,28 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       return done('recorded', `${rehearsal ? 'Rehearsed' : 'Recorded'}: ${what}, entry ${entry?.seq}.`, entry);
     },
   };
+
+  function found<What extends keyof D & string>(what: What): Readonly<D[What]> | undefined {
+    const shape = shapeOf(what);
+    const real = entries();
+    const entry = (rehearsal && latest(soundEntries(rehearsal), what)) ?? latest(real, what);
+    if (!entry) return undefined;
+    const wrong = shapeProblem(shape, entry.results, 'results');
+    if (wrong) {
+      throw new ShopError(
+        `${what} in the record of ${basename(source ?? folder)} (entry ${entry.seq}) is not as these sheets use it: ${wrong}. Run ${sheetFor(what)} again.`,
+      );
+    }
+    if (practice) {
+      say(
+        `Practice: nothing is kept, and earlier decisions are those of the demonstration commission ${basename(source ?? '')}.`,
+      );
+    }
+    const stale = practice || rehearsal ? undefined : staleness(real, entry);
+    if (stale) say(`${staleText(stale)} Run ${sheetFor(what)} again.`);
+    needs[what] = { seq: entry.seq, hash: entry.hash };
+    return entry.results as Readonly<D[What]>;
+  }
 
   function shapeOf(what: keyof D & string): Shape {
     if (Object.hasOwn(opening.shapes, what)) return opening.shapes[what];

@@ -2,8 +2,8 @@ import { z } from 'zod';
 import { type Brief, briefFields } from '../box/brief.js';
 import type { LidFit } from '../box/lid-fit.js';
 import type { LidMeasured } from '../box/lid-measured.js';
+import type { SizedPiece } from '../box/piece.js';
 import type { MonthOfMoisture } from '../box/seasonal-fit.js';
-import type { SizedBox } from '../box/size-box.js';
 import type { CornerLayout, FirstBoards } from '../joints/corner.js';
 import type { GrooveRun } from '../joints/groove-runs.js';
 import type { Actuals, ClientAnswer } from '../money/actuals.js';
@@ -111,7 +111,7 @@ export type DaysDecision = Omit<Schedule, 'findings' | 'readyBy'>;
  */
 export interface Decisions {
   brief: Brief;
-  sizing: SizedBox;
+  sizing: SizedPiece;
   air: AirDecision;
   lid: LidDecision;
   joint: JointDecision;
@@ -135,6 +135,8 @@ const part = z.looseObject({
   length: inches,
   width: inches,
   thickness: inches,
+  material: z.enum(['wood', 'plywood']),
+  grain: z.string(),
 });
 const groove = z.looseObject({
   board: z.string(),
@@ -145,6 +147,14 @@ const groove = z.looseObject({
 });
 const corner = { boardWidth: inches, stockThickness: inches, gaugeSetting: inches };
 const span = z.looseObject({ from: inches, to: inches });
+/** What every sized piece has, whatever it is. */
+const sizedPiece = {
+  parts: z.array(part).min(1),
+  overall: z.looseObject({ length: inches, width: inches, height: inches }),
+  moving: z.looseObject({ part: z.string(), thickness: inches }),
+  counts: z.record(z.string(), z.int().min(0)),
+  summary: z.array(z.looseObject({ what: z.string(), sizes: z.array(inches) })),
+};
 const month = z.looseObject({
   month: z.int().min(1).max(12),
   moisture: inches,
@@ -161,19 +171,28 @@ const month = z.looseObject({
  */
 export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
   brief: briefFields,
-  sizing: z.looseObject({
-    design: z.looseObject({ insideLength: inches, insideWidth: inches, insideDepth: inches, stockThickness: inches }),
-    parts: z.array(part).min(1),
-    overall: z.looseObject({ length: inches, width: inches, height: inches }),
-    grooves: z.array(groove),
-    markingGauge: inches,
-  }),
+  sizing: z.discriminatedUnion('kind', [
+    z.looseObject({
+      ...sizedPiece,
+      kind: z.literal('box'),
+      design: z.looseObject({ insideLength: inches, insideWidth: inches, insideDepth: inches, stockThickness: inches }),
+      grooves: z.array(groove),
+      markingGauge: inches,
+    }),
+    z.looseObject({ ...sizedPiece, kind: z.enum(['drawer', 'solid-top', 'frame-and-panel', 'bookcase']) }),
+  ]),
   air: z.looseObject({
     months: z.array(z.looseObject({ month: z.int(), temperatureC: number, relativeHumidity: number })).length(12),
     moistures: z.array(z.looseObject({ month: z.int(), moisture: inches })).length(12),
     finish: z.string(),
   }),
-  lid: z.looseObject({ fittedWidth: inches, opening: inches, window, byMonth: z.array(month).length(12) }),
+  lid: z.looseObject({
+    fittedWidth: inches,
+    fittedTongue: inches,
+    opening: inches,
+    window,
+    byMonth: z.array(month).length(12),
+  }),
   joint: z.looseObject({
     layout: z.union([
       z.looseObject({ ...corner, dividerSetting: inches, tails: z.array(span).min(1), pins: z.array(span).min(2) }),

@@ -1,7 +1,8 @@
-import { copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
-import { join } from 'node:path';
+import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
 import { diskError } from './disk-error.js';
+import { templateSheets } from './template-sheets.js';
 
 /** A commission's folder, just made. */
 export interface NewCommission {
@@ -13,13 +14,14 @@ export interface NewCommission {
 }
 
 /**
- * Makes the folder of a new commission, `data/commissions/<date>-<title>/`, with a copy of every template sheet.
+ * Makes the folder of a new commission, `data/commissions/<date>-<title>/`, with a copy of every template sheet of its piece.
  * It appears whole or not at all, and an existing one is never touched.
  *
  * @param root  the daybook's own folder
  * @param title  what is being made, "Tea chest"
  * @param date  first day, `2026-03-12`
- * @param templates  the folder of template sheets
+ * @param templates  the folder of template sheets of a box; those of other pieces lie in `pieces/` beside it
+ * @param piece  what it is, a box unless told otherwise; see {@link templateSheets}
  * @throws ShopError  when title or date will not do, the folder is there already, or there are no templates
  */
 export function newCommission({
@@ -27,20 +29,19 @@ export function newCommission({
   title,
   date,
   templates,
+  piece = 'box',
 }: {
   root: string;
   title: string;
   date: string;
   templates: string;
+  piece?: string;
 }): NewCommission {
   const name = `${checkedDate(date)}-${slug(title)}`;
   const commissions = join(root, 'data', 'commissions');
   const folder = join(commissions, name);
-  const sheets = existsSync(templates)
-    ? readdirSync(templates)
-        .filter((file) => file.endsWith('.ipynb'))
-        .sort()
-    : [];
+  const paths = templateSheets(templates, piece);
+  const sheets = paths.map((path) => basename(path));
   if (sheets.length === 0) throw new ShopError(`There are no template sheets in ${templates}.`);
   if (existsSync(folder)) throw alreadyThere(folder);
 
@@ -49,7 +50,7 @@ export function newCommission({
     mkdirSync(commissions, { recursive: true });
     next = join(commissions, `.new-${process.pid}`);
     mkdirSync(next);
-    for (const sheet of sheets) copyFileSync(join(templates, sheet), join(next, sheet));
+    for (const path of paths) copyFileSync(path, join(next, basename(path)));
     renameSync(next, folder);
   } catch (error) {
     if (next) rmSync(next, { recursive: true, force: true });

@@ -7,12 +7,14 @@ export interface SheetLinks {
   file: string;
   /** Decisions that its code cells ask for. */
   needs: string[];
+  /** Decisions that they use where there are any. */
+  finds: string[];
   /** Decisions that its code cells make. */
   decides: string[];
 }
 
 /**
- * The sheets in a folder by name, each with the decisions it needs and makes, read off its own code cells.
+ * The sheets in a folder by name, each with the decisions it needs, uses and makes, read off its own code cells.
  * A file that is not a notebook has neither.
  */
 export function sheetLinks(folder: string): SheetLinks[] {
@@ -21,11 +23,11 @@ export function sheetLinks(folder: string): SheetLinks[] {
     .sort()
     .map((file) => {
       const code = codeOf(join(folder, file));
-      return { file, needs: called('need', code), decides: called('decide', code) };
+      return { file, needs: called('need', code), finds: called('find', code), decides: called('decide', code) };
     });
 }
 
-function called(method: 'need' | 'decide', code: string): string[] {
+function called(method: 'need' | 'find' | 'decide', code: string): string[] {
   const calls = code.matchAll(new RegExp(`\\.${method}\\s*\\(\\s*(['"\`])([\\w-]+)\\1`, 'g'));
   return [...new Set([...calls].map((call) => call[2] as string))];
 }

@@ -17,7 +17,7 @@ import { work } from './work.js';
 
 const USAGE: Record<string, string> = {
   start: 'npm start',
-  new: 'npm run new -- "title"',
+  new: 'npm run new -- "title" [--piece bookcase]',
   work: 'npm run work -- <commission> [--limit seconds] [--who name]',
   check: 'npm run check -- <commission> [--limit seconds] [--head number:fingerprint]',
   pack: 'npm run pack -- <commission>',
@@ -36,10 +36,10 @@ const today = () => localTime(new Date()).slice(0, 10);
 /** Runs one command of the daybook; gives the exit code. */
 async function run(verb: string, args: string[]): Promise<number> {
   if (verb === 'lab') return lab(args).then(() => 0);
-  const { given, who, head, seconds } = readArguments(verb, args);
+  const { given, who, head, seconds, piece } = readArguments(verb, args);
 
   if (verb === 'new') {
-    const { folder, sheets } = newCommission({ root, title: given, date: today(), templates });
+    const { folder, sheets } = newCommission({ root, title: given, date: today(), templates, piece });
     console.log(`Made ${folder}`);
     console.log(
       `Open ${sheets[0]} in it (npm run lab, or VS Code) and fill in its parameters, then the sheets after it.`,
@@ -90,6 +90,7 @@ interface Arguments {
   who?: string;
   head?: Head;
   seconds: number;
+  piece?: string;
 }
 
 function readArguments(verb: string, args: string[]): Arguments {
@@ -98,14 +99,19 @@ function readArguments(verb: string, args: string[]): Arguments {
   const { values, positionals } = parseArgs({
     args,
     strict: false,
-    options: { limit: { type: 'string' }, who: { type: 'string' }, head: { type: 'string' } },
+    options: {
+      limit: { type: 'string' },
+      who: { type: 'string' },
+      head: { type: 'string' },
+      piece: { type: 'string' },
+    },
   });
   const unknown = Object.keys(values).find((name) => !usage.includes(`--${name} `));
   if (unknown) throw new ShopError(`--${unknown} is not possible here; possible: ${usage}`);
   for (const [name, value] of Object.entries(values)) {
     if (typeof value !== 'string' || !value.trim()) throw new ShopError(`--${name} needs a value: ${usage}`);
   }
-  const { limit, who, head } = values as { limit?: string; who?: string; head?: string };
+  const { limit, who, head, piece } = values as { limit?: string; who?: string; head?: string; piece?: string };
   const seconds = Number(limit ?? SECONDS_PER_CELL);
   if (!(seconds > 0 && seconds <= 86_400)) {
     throw new ShopError(`--limit is "${limit}"; possible: the seconds a cell may take, more than 0 and up to 86400`);
@@ -115,7 +121,7 @@ function readArguments(verb: string, args: string[]): Arguments {
     throw new ShopError(`npm start takes no name; npm run work -- "${given}" works another`);
   if (verb === 'contents' && given) throw new ShopError(`npm run contents takes no name: it lists all commissions`);
   if (verb === 'new' && !given) throw new ShopError(`what is being made? ${usage}`);
-  return { given, who, head: head === undefined ? undefined : readHead(head), seconds };
+  return { given, who, head: head === undefined ? undefined : readHead(head), seconds, piece };
 }
 
 /** `8:3fa4c0d19b2e`, as a quote or a receipt has it. */

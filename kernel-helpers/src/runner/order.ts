@@ -2,7 +2,7 @@ import { ShopError } from '../measure/shop-error.js';
 import type { SheetLinks } from '../record/sheets.js';
 
 /**
- * The sheets in the order they have to be run: each after those that decide what it needs, and by name where that
+ * The sheets in the order they have to be run: each after those that decide what it needs or uses, and by name where that
  * leaves a choice.
  *
  * @param recorded  decisions that the record holds already
@@ -22,7 +22,7 @@ export function sheetOrder(sheets: readonly SheetLinks[], recorded: ReadonlySet<
     }
   }
 
-  const before = (sheet: SheetLinks) => sheet.needs.flatMap((what) => deciders(sheet, what));
+  const before = (sheet: SheetLinks) => [...sheet.needs, ...sheet.finds].flatMap((what) => deciders(sheet, what));
   const ordered: SheetLinks[] = [];
   while (ordered.length < byName.length) {
     const waiting = byName.filter((sheet) => !ordered.includes(sheet));
@@ -36,7 +36,7 @@ export function sheetOrder(sheets: readonly SheetLinks[], recorded: ReadonlySet<
 /** The sheets that wait for each other, as one sentence. */
 function circle(waiting: readonly SheetLinks[]): string {
   const link = (sheet: SheetLinks) => {
-    for (const what of sheet.needs) {
+    for (const what of [...sheet.needs, ...sheet.finds]) {
       const other = waiting.find((each) => each !== sheet && each.decides.includes(what));
       if (other) return { what, other };
     }

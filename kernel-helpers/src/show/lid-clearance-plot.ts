@@ -25,17 +25,19 @@ const [firstFree, lastFree] = [0.8, 12.2];
 const beyond = 30;
 
 /**
- * Clearance of a sliding lid over the twelve months: the middling board as a line, nine boards in ten as a band, and the
+ * Clearance of a sliding lid, or of another part that moves in its place, over the twelve months: the middling board as a line, nine boards in ten as a band, and the
  * two limits, below which it binds and above which it loses its hold. Everything is labelled where it stands.
  *
  * @param fit  as `lidFit` returns it; inches
  * @param measured  play of the delivered lid, measured later: drawn as rings where they fall in the year
  * @param units  millimetres for `mm`, else inches
+ * @param what  the part: `lid`, `panel`, `drawer`
  */
 export function lidClearancePlot(
   fit: LidYear,
   measured: readonly LidMeasured[] = [],
   units: 'tape' | 'mm' | 'both' = 'tape',
+  what = 'lid',
 ): Shown {
   const scale = caliperScale(units);
   const { byMonth, limits, rings } = inUnit(fit, measured, scale.perInch);
@@ -98,7 +100,7 @@ export function lidClearancePlot(
   const zoneLabels = zones.map((zone) => ({ ...zone, month: clearest(months, zone.words, zone.away, zone.beside) }));
 
   const alt =
-    `Clearance of the lid by month, both sides together. It is tightest ${value(tightest)} and loosest ${value(loosest)}. ` +
+    `Clearance of the ${what} by month, both sides together. It is tightest ${value(tightest)} and loosest ${value(loosest)}. ` +
     `It binds below ${reading(leastClearance)} and loses its hold above ${reading(mostClearance)}.`;
   return plot(
     (Plot) => ({
@@ -148,7 +150,7 @@ export function lidClearancePlot(
     }),
     {
       alt,
-      caption: `The lid is tightest ${value(tightest)} and loosest ${value(loosest)}. ${verdict(months, limits)}${asMeasured(months, rings)}`,
+      caption: `The ${what} is tightest ${value(tightest)} and loosest ${value(loosest)}. ${verdict(months, limits)}${asMeasured(months, rings, what)}`,
     },
   );
 }
@@ -233,11 +235,11 @@ function monthOf(date: string): number {
   return month + (dayOfMonth - 15.5) / 31;
 }
 
-function asMeasured(months: Month[], measured: readonly Ring[]): string {
+function asMeasured(months: Month[], measured: readonly Ring[], what: string): string {
   if (measured.length === 0) return '';
   const within = measured.filter(({ date, clearance }) => {
     const month = months.find((other) => other.month === Number(date.slice(5, 7)));
     return month && clearance >= month.low && clearance <= month.high;
   });
-  return ` Rings are the lid as measured later: ${within.length} of ${measured.length} in the band.`;
+  return ` Rings are the ${what} as measured later: ${within.length} of ${measured.length} in the band.`;
 }

@@ -24,7 +24,7 @@ export function settingOut(layout: CornerLayout, options: DrawingOptions = {}): 
 }
 
 function dovetails(layout: DovetailLayout, options: DrawingOptions): (Shown | string)[] {
-  const { boardWidth, tails, pins, walk, slope, sawAngle, gaugeSetting } = layout;
+  const { boardWidth, tails, pins, walk, slope, sawAngle, gaugeSetting, dividerSetting } = layout;
   const show = lengthText(options);
   const pin = pins.find(({ half }) => !half);
   const values = {
@@ -35,7 +35,7 @@ function dovetails(layout: DovetailLayout, options: DrawingOptions): (Shown | st
     t: tails.length,
   };
   return [
-    markdown`**The dividers.** Take away the two half pins, give back one pin, and share the rest among the tails: that is one tail and one pin together.`,
+    markdown`**The dividers.** Take away the two half pins, give back one pin, and share the rest among the tails: that is one tail and one pin together. Set ${caliper(dividerSetting)} by trial, stepping along the board, not by the rule: a hair off is off ${tails.length} times.`,
     ...working(dividerFormula, values, { lengths: options.lengths ?? 'tape', denominator: 64 }),
     dividerWalk(layout, options),
     markdown`**The slope.** Set the bevel to ${sawAngle.toFixed(1)} degrees from the line of the board, or to one across and ${slope} along. The marking gauge stands at **${show(gaugeSetting)}**: thickness plus proud.`,

@@ -1,12 +1,12 @@
 import { DxfWriter, LWPolylineFlags, point3d, Units } from '@tarikjabiri/dxf';
-import type { SizedBox } from '../../box/size-box.js';
+import type { Piece } from '../../box/piece.js';
 import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import type { Point } from './lines.js';
 import { rectangle } from './view.js';
 
-/** What the parts drawing needs of a sized box; see {@link SizedBox}. Inches. */
-export type BoxParts = Pick<SizedBox, 'parts'>;
+/** What the parts drawing needs of a sized piece; see {@link Piece}. Inches. */
+export type DrawnParts = Pick<Piece, 'parts'>;
 
 /** Between two outlines, and height of the letters, inches. */
 const gap = 1;
@@ -55,17 +55,17 @@ export function jointDxf(layout: CornerLayout): string {
 }
 
 /**
- * The parts of a box as a drawing exchange file (DXF, ASCII), full size, units inches: one outline for each kind of part,
+ * The parts of a piece as a drawing exchange file (DXF, ASCII), full size, units inches: one outline for each kind of part,
  * length across, with the grooves of its inside face from where they start to where they stop.
  *
- * @param box  as `sizeBox` returns it; inches
+ * @param piece  as `sizeBox`, `sizeBookcase` and the like return it; inches
  * @param runs  as `grooveRuns` returns them; without them no grooves are drawn, since only they know where one must stop
  * @returns the file's text; layers OUTLINE, GROOVES, NAMES
  */
-export function partsDxf(box: BoxParts, runs: readonly GrooveRun[] = []): string {
+export function partsDxf(piece: DrawnParts, runs: readonly GrooveRun[] = []): string {
   const drawing = newDrawing();
   let foot = 0;
-  for (const { name, count, length, width, thickness } of box.parts) {
+  for (const { name, count, length, width, thickness } of piece.parts) {
     const low = foot;
     drawing.area('OUTLINE', rectangle([0, length], [low, low + width]));
     for (const { from, to, fromBottom, width: high } of runs.filter(({ board }) => board === name))

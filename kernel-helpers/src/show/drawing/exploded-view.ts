@@ -1,8 +1,8 @@
+import { type DrawnPiece, extent, type Solid, type Span } from '../../box/drawn-piece.js';
 import { figure } from '../figure.js';
 import { spreadApart } from '../label-places.js';
 import type { Shown } from '../shown.js';
 import { element, fontSize, ink, label, line, svgPicture, textWidth } from '../svg.js';
-import { boxSolids, type DrawnBox, type Solid, type Span } from './box-solids.js';
 import { type Point, strokes } from './lines.js';
 import { pageWidth } from './sheet.js';
 
@@ -12,40 +12,24 @@ const leader = 24;
 /** Faces to the front, to the right and upwards, told apart in grey print. */
 const fills = { front: '#ececec', right: '#cfcfcf', top: '#fff' };
 
-/** Which way a part moves out, in shares of the box's size. */
-const moves: Record<Solid['part'], readonly [x: number, y: number, z: number]> = {
-  'left side': [-0.7, 0, 0],
-  'right side': [0.7, 0, 0],
-  front: [0, -0.5, 0],
-  back: [0, 0.5, 0],
-  bottom: [0, 0, -0.9],
-  lid: [0, 0, 0.9],
-};
-
-/** Named at the left of the picture; the others at the right. */
-const leftNames: readonly Solid['part'][] = ['left side', 'front', 'bottom'];
-
 /**
- * A sliding-lid box taken apart, seen from the front, the right and above (isometric).
+ * A piece taken apart, seen from the front, the right and above (isometric). Parts of one name are labelled once.
  *
- * @param box  as `sizeBox` returns it; inches
+ * @param piece  as `drawnBox`, `drawnBookcase` and the like return it; inches
  */
-export function explodedView(box: DrawnBox): Shown {
-  const { overall } = box;
-  const apart = Math.max(overall.width, overall.height);
-  const solids = boxSolids(box).map(
-    (solid): Solid => (solid.part === 'front' || solid.part === 'back' ? { ...solid, x: [0, overall.width] } : solid),
-  );
-  const moved = solids.map((solid): Solid => {
-    const [x, y, z] = moves[solid.part];
+export function explodedView(piece: DrawnPiece): Shown {
+  const size = extent(piece.solids);
+  const apart = Math.max(size.x[1] - size.x[0], size.z[1] - size.z[0]);
+  const moved = (piece.looseSolids ?? piece.solids).map(({ part, ...block }): Solid => {
+    const [x, y, z] = piece.apart[part] ?? [0, 0, 0];
     const by = (span: Span, share: number): Span => [span[0] + share * apart, span[1] + share * apart];
-    return { part: solid.part, x: by(solid.x, x), y: by(solid.y, y), z: by(solid.z, z) };
+    return { part: part.replace(/ \d+$/, ''), x: by(block.x, x), y: by(block.y, y), z: by(block.z, z) };
   });
   const faces = backToFront(moved).flatMap(facesOf);
   const corners = faces.flatMap(({ points }) => points);
   const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
   const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  const names = Object.keys(moves) as Solid['part'][];
+  const names = [...new Set(moved.map(({ part }) => part))];
   const side = Math.max(...names.map((name) => textWidth(name))) + leader + margin;
   const scale = Math.min((pageWidth - 2 * side) / (right - left), mostHeight / (high - low));
   const height = Math.max((high - low) * scale, 3 * (fontSize + 4)) + 2 * margin;
@@ -55,8 +39,12 @@ export function explodedView(box: DrawnBox): Shown {
   const drawn = faces.map(({ points, fill }) =>
     element('polygon', { points: points.map((point) => px(point).map(toPlaces).join(',')).join(' '), fill, ...edge }),
   );
-  const labelled = [leftNames, names.filter((name) => !leftNames.includes(name))].flatMap((column, i) => {
-    const targets = column.map((name) => px(inSight(name, faces)));
+  const targetOf = new Map(names.map((name) => [name, px(inSight(name, faces))]));
+  const byPlace = [...names].sort((a, b) => (targetOf.get(a)?.[0] ?? 0) - (targetOf.get(b)?.[0] ?? 0));
+  const half = Math.ceil(names.length / 2);
+  const labelled = [byPlace.slice(0, half), byPlace.slice(half)].flatMap((names, i) => {
+    const column = [...names].sort((a, b) => (targetOf.get(a)?.[1] ?? 0) - (targetOf.get(b)?.[1] ?? 0));
+    const targets = column.map((name) => targetOf.get(name) as Point);
     const places = spreadApart(
       targets.map(([, y]) => y),
       fontSize + 4,
@@ -74,9 +62,8 @@ export function explodedView(box: DrawnBox): Shown {
   return figure({
     svg: svgPicture(pageWidth, height, [...drawn, ...labelled]),
     width: pageWidth,
-    alt: 'The box taken apart, from the front, the right and above: lid over the box, bottom under it, front before it, back behind it, a side at each side.',
-    caption:
-      'The parts as they go together: the bottom slides into its grooves while the corners are closed, the lid goes in last, from the front. Tails and grooves are left out.',
+    alt: `${upper(piece.name)} taken apart, from the front, the right and above: ${names.join(', ')}.`,
+    caption: `${upper(piece.name)}, its parts as they go together. ${piece.assembly} Joints and grooves are left out.`,
   });
 }
 
@@ -173,4 +160,8 @@ function mustComeFirst(a: Solid, b: Solid): boolean {
 
 function toPlaces(value: number): number {
   return Math.round(value * 1000) / 1000;
+}
+
+function upper(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -71,7 +71,7 @@ function secondBoardEnd(layout: CornerLayout): Piece {
       [0, to + (baselineTo - to) * share],
     ]),
   );
-  return piece(`End of the ${board.second}`, stockThickness, boardWidth, [
+  return piece(`End of the ${board.second}, outside face at the left`, stockThickness, boardWidth, [
     ...sockets,
     polygon('board', corners(stockThickness, boardWidth), 'none'),
   ]);

@@ -1,9 +1,6 @@
-import type { Solid, Span } from './box-solids.js';
+import type { SolidBlock, Span, ViewName } from '../../box/drawn-piece.js';
 import type { Point } from './lines.js';
 import type { Shape } from './view.js';
-
-/** A view along one axis: plan from above, front from the front, side from the right. */
-export type Direction = 'plan' | 'front' | 'right side';
 
 /** A rectangle as it is seen, and how near its nearest face is: the greater, the nearer. */
 interface Face {
@@ -18,7 +15,7 @@ const same = 1e-6;
 /**
  * Edges of blocks as they are seen along an axis: outlines where nothing stands before them, dashed where something does.
  */
-export function projected(solids: readonly Solid[], direction: Direction): Shape[] {
+export function projected(solids: readonly SolidBlock[], direction: ViewName): Shape[] {
   const faces = solids.map((solid) => faceOf(solid, direction));
   const edges = faces.flatMap((face) => edgesOf(face).map((edge) => ({ ...edge, face })));
   const pieces = edges.flatMap(({ along, from, to, at, face }) => {
@@ -51,7 +48,7 @@ export function projected(solids: readonly Solid[], direction: Direction): Shape
   }));
 }
 
-function faceOf({ x, y, z }: Solid, direction: Direction): Face {
+function faceOf({ x, y, z }: SolidBlock, direction: ViewName): Face {
   if (direction === 'plan') return { across: x, up: y, near: z[1] };
   if (direction === 'front') return { across: x, up: z, near: -y[0] };
   return { across: y, up: z, near: x[1] };

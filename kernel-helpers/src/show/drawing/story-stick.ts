@@ -1,3 +1,4 @@
+import type { DrawnPiece } from '../../box/drawn-piece.js';
 import type { SizedBox } from '../../box/size-box.js';
 import { escapeHtml } from '../escape.js';
 import { spreadApart } from '../label-places.js';
@@ -15,9 +16,10 @@ interface Mark {
 }
 
 const stickWidth = 12;
-const pieceWidth = 88;
+const leastWidth = 88;
 const labelAt = stickWidth + 10;
 const leading = letters + 1.4;
+const hint = 'The upper end of each stick is its zero. Mark the wood from it, not from a rule.';
 const thin = { stroke: ink, 'stroke-width': 0.2 };
 
 /**
@@ -35,11 +37,36 @@ export function storyStick(box: MarkedBox, options: DrawingOptions = {}): string
     stick('Width, from the left', alongMarks(box, 'width'), show),
     stick('Height, from the lower edge', heightMarks(box), show),
   ];
-  return templateDocument(
-    'Story stick',
-    'The upper end of each stick is its zero. Mark the wood from it, not from a rule.',
-    sticks,
-  );
+  return templateDocument('Story stick', hint, sticks);
+}
+
+/**
+ * Three story sticks of any piece: from left to right, from front to back and upwards, with the places where each part begins and ends.
+ *
+ * @param piece  as `drawnBookcase`, `drawnDrawer` and the like return it; inches
+ * @param options  how sizes are shown
+ * @returns a whole HTML document to print on A4 or Letter; it loads nothing
+ */
+export function pieceStick(piece: DrawnPiece, options: DrawingOptions = {}): string {
+  const show = lengthText(options);
+  const sticks = [
+    stick('From left to right', partMarks(piece, 'x'), show),
+    stick('From front to back', partMarks(piece, 'y'), show),
+    stick('Upwards, from the lower edge', partMarks(piece, 'z'), show),
+  ];
+  return templateDocument('Story stick', hint, sticks);
+}
+
+/** Where parts begin and end along one way, those at one place named together. */
+function partMarks({ solids }: DrawnPiece, axis: 'x' | 'y' | 'z'): Mark[] {
+  const places = new Map<number, Set<string>>();
+  for (const { part, ...block } of solids)
+    for (const at of block[axis]) {
+      // Nearer than a knife's mark is one place.
+      const place = Math.round(at * 1024) / 1024;
+      places.set(place, (places.get(place) ?? new Set()).add(part.replace(/^(left|right) | \d+$/g, '')));
+    }
+  return [...places].map(([at, parts]) => ({ at, what: [...parts].join(', ') }));
 }
 
 function alongMarks({ overall, design, parts }: MarkedBox, along: 'length' | 'width'): Mark[] {
@@ -81,6 +108,8 @@ function heightMarks({ overall, grooves, parts }: MarkedBox): Mark[] {
 function stick(name: string, marks: readonly Mark[], show: (inches: number) => string): Piece {
   const ordered = [...marks].sort((a, b) => a.at - b.at);
   const length = (ordered.at(-1)?.at ?? 0) * millimetres;
+  const words = (at: number, what: string) => `${show(at)}: ${what}`;
+  const longest = Math.max(...ordered.map(({ at, what }) => words(at, what).length));
   const places = spreadApart(
     ordered.map(({ at }) => at * millimetres),
     leading,
@@ -92,7 +121,7 @@ function stick(name: string, marks: readonly Mark[], show: (inches: number) => s
     const place = places[i] as number;
     const mark = element('line', { class: 'mark', x1: 0, y1: y, x2: stickWidth, y2: y, ...thin });
     const leader = element('line', { x1: stickWidth, y1: y, x2: labelAt - 1, y2: place, ...thin });
-    const text = element('text', { x: labelAt, y: place + letters * 0.35 }, escapeHtml(`${show(at)}: ${what}`));
+    const text = element('text', { x: labelAt, y: place + letters * 0.35 }, escapeHtml(words(at, what)));
     return mark + leader + text;
   });
   const outline = element('rect', {
@@ -106,7 +135,7 @@ function stick(name: string, marks: readonly Mark[], show: (inches: number) => s
   });
   return {
     name,
-    width: pieceWidth,
+    width: Math.max(leastWidth, labelAt + longest * letters * 0.6),
     cutWidth: stickWidth,
     length: Math.max(length, (places.at(-1) ?? 0) + leading) + 0.4,
     content: element('g', { transform: 'translate(0.2 0.2)' }, outline + drawn.join('')),

@@ -86,7 +86,7 @@ footer { border-top: 1px solid var(--rule); margin-top: 3rem; padding-top: 0.8re
   .sheet { break-before: page; border: 0; margin: 0; padding: 0; }
   nav + main > .sheet:first-child { break-before: auto; margin-top: 8mm; padding-top: 5mm; border-top: 1px solid var(--rule); }
   figure { text-align: left; }
-  figure img { max-height: 125mm; width: auto; }
+  figure img { max-height: 210mm; width: auto; }
   pre { border: 1px solid var(--rule); background: none; }
 }
 `;

@@ -1,5 +1,7 @@
 import type { Brief } from '../../box/brief.js';
-import type { Part, SizedBox } from '../../box/size-box.js';
+import type { PiecePart, SizedPiece } from '../../box/piece.js';
+import type { SizedBox } from '../../box/size-box.js';
+import { sizedBox } from '../../box/sized-box.js';
 import type { CornerLayout } from '../../joints/corner.js';
 import { formatLength } from '../../measure/length.js';
 import type { RoughPart } from '../../stock/rough-parts.js';
@@ -17,29 +19,35 @@ export type BenchSettings = Record<string, string[]>;
  */
 export function benchSettings(decided: {
   units: Brief['units'];
-  box: SizedBox;
+  piece: SizedPiece;
   rough: RoughPart[];
-  joint: CornerLayout;
-  firstBoards: string;
-  grooves: { name: string; offsets: number[]; depths: number[] }[];
-  lid: { fittedWidth: number; fittingMoisture: number };
+  joint?: { layout: CornerLayout; firstBoards: string };
+  grooves?: { name: string; offsets: number[]; depths: number[] }[];
+  lid?: { fittedWidth: number; fittingMoisture: number; fittedTongue: number };
   finish: string;
 }): BenchSettings {
-  const { units, box, rough, joint, grooves, lid, finish } = decided;
+  const { units, piece, rough, joint, grooves = [], lid, finish } = decided;
   const length = (inches: number) => formatLength(inches, { system: units, denominator: 64 });
   const size = (...sides: number[]) => sides.map(length).join(' x ');
-  const { design, overall } = box;
-  const wood = box.parts.filter(({ material }) => material === 'wood');
-  const finished = (part: Part) => (part.name === 'lid' ? { ...part, width: lid.fittedWidth } : part);
-  return {
+  const { overall, parts } = piece;
+  const wood = parts.filter(({ material }) => material === 'wood');
+  const finished = (part: PiecePart) => (part.name === 'lid' && lid ? { ...part, width: lid.fittedWidth } : part);
+  const settings: BenchSettings = {
     'rough-cut': rough.map(
       ({ name, count, length, width, called }) => `${count} ${name}: ${size(length, width)}, from ${called}`,
     ),
     'flatten-and-thickness': wood.map(({ name, count, thickness }) => `${count} ${name}: ${length(thickness)} thick`),
-    'final-size': box.parts
+    'final-size': parts
       .map(finished)
       .map(({ name, count, length, width, widthBefore }) => `${count} ${name}: ${size(length, widthBefore ?? width)}`),
-    ...jointSettings(joint, decided.firstBoards, length),
+    'glue-up': [`dry-fit first; outside ${size(overall.length, overall.width)}, diagonals alike`, 'bottom goes in now'],
+    'finish-1': finish === '' ? [] : [finishWords(finish)],
+  };
+  if (piece.kind !== 'box') return settings;
+  const box = sizedBox(piece);
+  return {
+    ...settings,
+    ...(joint ? jointSettings(joint.layout, joint.firstBoards, length) : {}),
     grooves: [
       ...box.grooves.map(
         ({ board, groove, fromBottom, width, depth }) =>
@@ -47,16 +55,29 @@ export function benchSettings(decided: {
       ),
       ...grooves.map(
         ({ name, offsets, depths }) =>
-          `${name}: fence ${offsets.map(length).join(', ')}; cutter ${depths.map(length).join(', ')} high`,
+          `${name}: fence ${offsets.map((offset) => length(fromBottom(box, name) + offset)).join(', then ')} from the near side of the cutter; cutter ${depths.map(length).join(', ')} high`,
       ),
+      'chisel the stopped ends square',
     ],
-    lid: [
-      `plane to ${length(lid.fittedWidth)} at ${lid.fittingMoisture} % moisture; measure the moisture first`,
-      `tongue ${length(design.tongueThickness)} thick`,
-    ],
-    'glue-up': [`dry-fit first; outside ${size(overall.length, overall.width)}, diagonals alike`, 'bottom goes in now'],
-    'finish-1': finish === '' ? [] : [finishWords(finish)],
+    lid: lid ? lidSettings(box, lid, length) : [],
   };
+}
+
+/** Lower edge of a kind of groove, in. */
+function fromBottom(box: SizedBox, kind: string): number {
+  return box.grooves.find(({ groove }) => groove === kind)?.fromBottom ?? 0;
+}
+
+function lidSettings(
+  { design }: SizedBox,
+  lid: { fittedWidth: number; fittingMoisture: number; fittedTongue: number },
+  length: (inches: number) => string,
+): string[] {
+  return [
+    `plane to ${length(lid.fittedWidth)} at ${lid.fittingMoisture} % moisture; measure the moisture first`,
+    `rabbet the upper face along both long edges and the back end: ${length(design.lidGrooveDepth)} wide, ${length(design.lidThickness - lid.fittedTongue)} deep`,
+    `so that the tongue is ${formatLength(lid.fittedTongue, { system: 'caliper' })} thick`,
+  ];
 }
 
 function finishWords(id: string): string {

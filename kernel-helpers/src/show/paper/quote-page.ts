@@ -1,5 +1,5 @@
 import type { Brief } from '../../box/brief.js';
-import type { SizedBox } from '../../box/size-box.js';
+import type { PieceKind, SizedPiece } from '../../box/piece.js';
 import { formatLength } from '../../measure/length.js';
 import { formatMoney, type Money } from '../../money/money.js';
 import type { Quote } from '../../money/quote.js';
@@ -16,11 +16,11 @@ export interface ClientQuote {
   /** ISO day the quote is written. */
   date: string;
   brief: Brief;
-  box: SizedBox;
+  piece: Pick<SizedPiece, 'kind' | 'overall' | 'summary' | 'moving'>;
   /** Such as "shellac, 2 coats". */
   finish: string;
-  /** By how much the lid's width changes over a year, in; left out where it is not known. */
-  lidMoves?: number;
+  /** By how much the part that moves most changes over a year, in; left out where it is not known. */
+  moves?: number;
   /** What comes with the piece, a line each; empty for nothing more. */
   included: string[];
   quote: Pick<Quote, 'price' | 'net' | 'tax' | 'deposit' | 'balance' | 'validUntil'>;
@@ -29,6 +29,14 @@ export interface ClientQuote {
   /** Other ways to have it made, each with its whole price. */
   others?: { name: string; price: Money }[];
 }
+
+const kinds: Record<PieceKind, string> = {
+  box: 'a box with a sliding lid',
+  drawer: 'a drawer',
+  'solid-top': 'a top of solid wood',
+  'frame-and-panel': 'a frame with a panel of solid wood',
+  bookcase: 'a bookcase',
+};
 
 /** Common practice, no source. */
 const care = [
@@ -46,21 +54,25 @@ const care = [
  * @throws ShopError  a day that does not exist
  */
 export function quotePage(content: ClientQuote): string {
-  const { maker, date, brief, box, finish, included, quote, ready, others = [] } = content;
+  const { maker, date, brief, piece, finish, included, quote, ready, others = [] } = content;
   const { price, net, tax, deposit, balance, validUntil } = quote;
   const length = (inches: number) => glued(formatLength(inches, { system: brief.units }));
   const size = (...sides: number[]) => sides.map(length).join(' x ');
   // The list names woods as an index does: "Walnut, black".
   const wood = sentenceStart(species(brief.species).commonName.split(', ').reverse().join(' ').toLowerCase());
   const what: [string, string][] = [
-    ['Piece', `${brief.piece}: a box with a sliding lid`],
-    ['Inside', `${size(brief.insideLength, brief.insideWidth, brief.insideDepth)} (length, width, clear depth)`],
-    ['Outside', `about ${size(box.overall.length, box.overall.width, box.overall.height)}`],
+    ['Piece', `${brief.piece}: ${kinds[piece.kind]}`],
+    ...('insideLength' in brief && brief.insideLength !== undefined
+      ? ([
+          ['Inside', `${size(brief.insideLength, brief.insideWidth, brief.insideDepth)} (length, width, clear depth)`],
+        ] as [string, string][])
+      : []),
+    ['Outside', `about ${size(piece.overall.length, piece.overall.width, piece.overall.height)}`],
     [
       'Wood',
       `${wood}, solid. Each board has its own colour, figure and small marks; no two pieces are alike, and the colour changes with light and years.`,
     ],
-    ['Corners', brief.joint],
+    ...(brief.joint ? ([['Corners', brief.joint]] as [string, string][]) : []),
     ['Made personal', brief.personal],
     ['Finish', finish],
     ...(included.length > 0 ? ([['Included', included.join('; ')]] as [string, string][]) : []),
@@ -85,7 +97,7 @@ export function quotePage(content: ClientQuote): string {
     others.length > 0
       ? `<h2>It could also be made like this</h2><table>${others.map(({ name, price }) => row(name, escapeHtml(formatMoney(price)), 'number')).join('')}</table>`
       : '',
-    `<h2>Living with it</h2><p>${escapeHtml(movement(content.lidMoves, length))}</p><ul>${care.map((line) => `<li>${escapeHtml(line)}</li>`).join('')}</ul>`,
+    `<h2>Living with it</h2><p>${escapeHtml(movement(piece.moving.part, content.moves, length))}</p><ul>${care.map((line) => `<li>${escapeHtml(line)}</li>`).join('')}</ul>`,
     `<h2>Your order</h2><p>I order the piece as described above.</p><p class="sign"><span>Day</span><span>Name</span></p>`,
   ];
   return paper(`Quote: ${brief.piece}`, body.join('\n'), style);
@@ -109,8 +121,7 @@ const sentenceStart = (text: string) => text.charAt(0).toUpperCase() + text.slic
 
 const percent = (rate: number) => `${Number((100 * rate).toFixed(3))} %`;
 
-function movement(lidMoves: number | undefined, length: (inches: number) => string): string {
-  const change =
-    lidMoves === undefined ? '' : `, by about ${length(lidMoves)} between its driest and its dampest month`;
-  return `Solid wood goes on moving: it swells in damp air and shrinks in dry. The lid is fitted for that, so it changes in width through the year${change}, and slides a little tighter in summer and looser in winter. That is no fault.`;
+function movement(part: string, moves: number | undefined, length: (inches: number) => string): string {
+  const change = moves === undefined ? '' : `, by about ${length(moves)} between its driest and its dampest month`;
+  return `Solid wood goes on moving: it swells in damp air and shrinks in dry. The ${part} is fitted for that: it changes in width through the year${change}, and is a little tighter in summer and looser in winter. That is no fault.`;
 }

@@ -1,0 +1,43 @@
+import { z } from 'zod';
+import { readParameters, size } from '../measure/parameters.js';
+import type { PiecePart, SizedPiece } from './piece.js';
+
+const fields = z.object({
+  widestBoard: size({ least: 1, most: 36, why: 'widest part cut from one board' }).default(36),
+});
+
+/**
+ * The parts of a piece as they are cut: its lid as wide as its own sheet settled, and parts wider than any board as the boards
+ * they are glued up from, all of one width.
+ *
+ * @param cut.piece  the decision `sizing`
+ * @param cut.lid  the decision `lid`; nothing where the piece has none
+ * @param cut.widestBoard  widest part cut from one board, text or in; 36 in unless told otherwise
+ * @returns finished sizes, in
+ * @throws ShopError  a width that is not possible
+ */
+export function fittedParts(cut: {
+  piece: Pick<SizedPiece, 'parts'>;
+  lid?: { fittedWidth: number } | undefined;
+  widestBoard?: number | string;
+}): PiecePart[] {
+  const { piece, lid, ...typed } = cut;
+  const { widestBoard } = readParameters(fields, typed);
+  return piece.parts
+    .map((part) => (part.name === 'lid' && lid ? { ...part, width: lid.fittedWidth } : part))
+    .map((part) => (part.material === 'wood' ? gluedUp(part, widestBoard) : part));
+}
+
+function gluedUp(part: PiecePart, widest: number): PiecePart {
+  const { widthBefore, ...rest } = part;
+  const width = widthBefore ?? part.width;
+  const boards = Math.ceil(width / widest - 1e-9);
+  if (boards <= 1) return part;
+  return {
+    ...rest,
+    name: part.name.replace(/( board)?$/, ' board'),
+    count: part.count * boards,
+    width: width / boards,
+    note: `${boards} glued edge to edge make one ${part.name}; ${part.note}`,
+  };
+}

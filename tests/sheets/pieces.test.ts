@@ -1,0 +1,67 @@
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { checkCommission } from '../../kernel-helpers/src/record/check.js';
+import { newCommission } from '../../kernel-helpers/src/record/new-commission.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { changeParameter, root } from './setting.js';
+
+const kinds = ['bookcase', 'drawer', 'frame-and-panel', 'solid-top'];
+let daybook: string;
+const folderOf = (kind: string) => join(daybook, 'data', 'commissions', `2026-01-02-${kind}`);
+const outcomes = new Map<string, { status: number | null; said: string }>();
+
+/** Boards long and thick enough for any of them: what a maker types for his own. */
+const boards = ['P', 'Q', 'R', 'S', 'T', 'U']
+  .map((mark) => `{ mark: '${mark}', thickness: '5/4', width: '8 in', length: '10 ft', price: 9 },`)
+  .join(' ');
+
+function work(folder: string): Promise<{ status: number | null; said: string }> {
+  const run = spawn(process.execPath, [join(root, 'kernel-helpers', 'dist', 'command.js'), 'work', folder], {
+    cwd: root,
+  });
+  let said = '';
+  run.stdout.on('data', (text) => (said += text));
+  run.stderr.on('data', (text) => (said += text));
+  return new Promise((resolve) => run.on('close', (status) => resolve({ status, said })));
+}
+
+beforeAll(async () => {
+  mkdirSync(join(root, 'tests', '.work'), { recursive: true });
+  daybook = mkdtempSync(join(root, 'tests', '.work', 'pieces-'));
+  const templates = join(root, 'worksheets', 'commission');
+  for (const piece of kinds) {
+    const { folder } = newCommission({ root: daybook, title: piece, date: '2026-01-02', templates, piece });
+    changeParameter(folder, '07-stock-and-cutting.ipynb', 'boards: [', `boards: [ ${boards}`);
+  }
+  for (const pair of [kinds.slice(0, 2), kinds.slice(2)])
+    await Promise.all(pair.map(async (kind) => outcomes.set(kind, await work(folderOf(kind)))));
+}, 240_000);
+afterAll(() => rmSync(daybook, { recursive: true, force: true, maxRetries: 5 }));
+
+describe.each(kinds)('a commission that is a %s', (kind) => {
+  test('is worked from brief to record in one go', () => {
+    expect(outcomes.get(kind)?.said).toMatch(/^Recorded: 5 new decisions\.$/m);
+    expect(outcomes.get(kind)?.status).toBe(0);
+    const { entries, faults, stale } = checkCommission(folderOf(kind));
+    expect(entries.map(({ what }) => what)).toEqual(['brief', 'sizing', 'air', 'stock', 'quote']);
+    expect([faults, stale]).toEqual([[], []]);
+    expect(entries[1]?.results).toMatchObject({ kind });
+  });
+
+  test('keeps its drawing, its parts and its story stick beside its sheets', () => {
+    expect(readFileSync(join(folderOf(kind), 'views.svg'), 'utf8')).toContain(
+      '<svg xmlns="http://www.w3.org/2000/svg"',
+    );
+    for (const file of ['parts.dxf', 'story-stick.html', 'index.html'])
+      expect(existsSync(join(folderOf(kind), file)), file).toBe(true);
+  });
+
+  test('no sheet of it is left with an error', () => {
+    const sheets = readdirSync(folderOf(kind)).filter((name) => name.endsWith('.ipynb'));
+    expect(sheets).toHaveLength(6);
+    for (const file of sheets)
+      expect(JSON.stringify(readNotebook(join(folderOf(kind), file)).cells)).not.toContain('"stderr"');
+  });
+});
