@@ -9,12 +9,11 @@ import { dangerous, elementsOf } from './read-html.js';
 const made = boxDays('2027-02-12');
 const decided = {
   units: 'tape' as const,
-  box,
+  piece: box,
   rough: roughParts({ parts: box.parts }),
-  joint: dovetails,
-  firstBoards: 'front and back',
+  joint: { layout: dovetails, firstBoards: 'front and back' },
   grooves: [{ name: 'lid', offsets: [0, 0.125], depths: [0.125, 0.25] }],
-  lid: { fittedWidth: 6.65625, fittingMoisture: 8 },
+  lid: { fittedWidth: 6.65625, fittingMoisture: 8, fittedTongue: 0.24 },
   finish: 'shellac-2-coats',
 };
 const page = benchListPage({ title: 'Tea chest for R. Example', made, settings: benchSettings(decided) });
@@ -35,8 +34,12 @@ describe('the bench list', () => {
     expect(textOf('Crosscut and rip rough')).toContain('2 side: 11 1/2 in');
     expect(textOf('Rip and crosscut to final size')).toContain('6 21/32 in');
     expect(textOf('Lay out the joint')).toContain('marking gauge 5/8 in');
-    expect(textOf('Cut the grooves')).toContain('lid: fence 0 in, 1/8 in; cutter 1/8 in, 1/4 in high');
+    // The lid's groove begins where the front is lowered to: 1/4 foot, 13/64 bottom, 4 in clear.
+    expect(textOf('Cut the grooves')).toContain(
+      'lid: fence 4 29/64 in, then 4 37/64 in from the near side of the cutter; cutter 1/8 in, 1/4 in high',
+    );
     expect(textOf('Rabbet, plane and fit the lid')).toContain('plane to 6 21/32 in at 8 % moisture');
+    expect(textOf('Rabbet, plane and fit the lid')).toContain('1/4 in wide, 17/64 in deep');
     expect(textOf('coat 1 of 3')).toContain('2 coats');
   });
 
@@ -64,7 +67,7 @@ describe('the bench list', () => {
     const other = benchListPage({
       title: 'Tea chest',
       made: boxDays('2027-02-12', fingers),
-      settings: benchSettings({ ...decided, joint: fingers }),
+      settings: benchSettings({ ...decided, joint: { ...decided.joint, layout: fingers } }),
     });
     expect(other.replaceAll('\u00a0', ' ')).toContain('cutter 5/8 in high');
     expect(other).not.toContain('dividers');

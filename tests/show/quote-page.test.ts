@@ -48,9 +48,9 @@ const content: ClientQuote = {
   maker: ['The maker', 'Workshop Lane 1'],
   date: '2026-12-01',
   brief,
-  box,
+  piece: box,
   finish: 'shellac, 2 coats',
-  lidMoves: 0.0625,
+  moves: 0.0625,
   included: ['packing'],
   quote: offer,
   ready: '2027-02-12',
@@ -143,7 +143,7 @@ describe("the client's quote", () => {
       quote: quote({ cost: cost.total, margin: 0.2, deposit: 0.5, date: '2026-12-01', validDays: 30 }),
       others: [],
       included: [],
-      lidMoves: undefined,
+      moves: undefined,
     });
     expect(plain).not.toMatch(/tax/i);
     expect(plain).not.toContain('could also be made');

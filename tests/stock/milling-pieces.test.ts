@@ -16,7 +16,10 @@ const wide: TypedBoard = { mark: 'A', thickness: '8/4', width: '20 in', length: 
 
 const pieces: [string, PiecePart[]][] = [
   ['box', sizeBox({ insideLength: 9.5, insideWidth: 6.25, insideDepth: 4, species: 'walnut-black' }).parts],
-  ['bookcase', sizeBookcase({ width: '30 in', height: '40 in', depth: '9 in', shelves: 2 }).parts],
+  [
+    'bookcase',
+    sizeBookcase({ species: 'walnut-black', width: '30 in', height: '40 in', depth: '9 in', shelves: 2 }).parts,
+  ],
   [
     'drawer',
     sizeDrawer({
@@ -99,7 +102,16 @@ describe('what milling finds', () => {
       { ...board, mark: 'bowed', bow: '1/2 in' },
     ]);
     const small: PiecePart[] = [
-      { name: 'side', count: 1, length: 12 - 0.75, width: 3.75, thickness: 0.5, material: 'wood', note: '' },
+      {
+        name: 'side',
+        count: 1,
+        length: 12 - 0.75,
+        width: 3.75,
+        thickness: 0.5,
+        material: 'wood',
+        grain: 'front to back',
+        note: '',
+      },
     ];
     const bowed = trimmedBoards({ boards })[1] as ReturnType<typeof trimmedBoards>[number];
     const { milled } = millingLoss({ parts: small, boards, plan: planOf(handMade(bowed.cut)) });

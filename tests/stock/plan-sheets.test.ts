@@ -7,7 +7,7 @@ import { trimmedBoards } from '../../kernel-helpers/src/stock/trimmed-boards.js'
 
 const panel = (length: number, width: number, count = 1): PiecePart => ({
   ...{ name: 'panel', count, length, width, thickness: 0.25 },
-  ...{ material: 'plywood', note: '' },
+  ...{ material: 'plywood', grain: 'none', note: '' },
 });
 const sheets = (...sizes: [number, number][]) =>
   trimmedBoards({

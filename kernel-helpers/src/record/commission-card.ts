@@ -94,7 +94,8 @@ function standing<What extends keyof Decisions>(
 
 function briefPart(brief: Brief) {
   const { piece, client, species, joint, insideLength, insideWidth, insideDepth } = brief;
-  const inside: [number, number, number] = [insideLength, insideWidth, insideDepth];
+  const inside: [number, number, number] | undefined =
+    insideLength && insideWidth && insideDepth ? [insideLength, insideWidth, insideDepth] : undefined;
   return { piece, client, species, joint, inside };
 }
 

@@ -55,6 +55,7 @@ const care = [
  */
 export function quotePage(content: ClientQuote): string {
   const { maker, date, brief, piece, finish, included, quote, ready, others = [] } = content;
+  const { insideLength, insideWidth, insideDepth } = brief;
   const { price, net, tax, deposit, balance, validUntil } = quote;
   const length = (inches: number) => glued(formatLength(inches, { system: brief.units }));
   const size = (...sides: number[]) => sides.map(length).join(' x ');
@@ -62,10 +63,11 @@ export function quotePage(content: ClientQuote): string {
   const wood = sentenceStart(species(brief.species).commonName.split(', ').reverse().join(' ').toLowerCase());
   const what: [string, string][] = [
     ['Piece', `${brief.piece}: ${kinds[piece.kind]}`],
-    ...('insideLength' in brief && brief.insideLength !== undefined
-      ? ([
-          ['Inside', `${size(brief.insideLength, brief.insideWidth, brief.insideDepth)} (length, width, clear depth)`],
-        ] as [string, string][])
+    ...(insideLength && insideWidth && insideDepth
+      ? ([['Inside', `${size(insideLength, insideWidth, insideDepth)} (length, width, clear depth)`]] as [
+          string,
+          string,
+        ][])
       : []),
     ['Outside', `about ${size(piece.overall.length, piece.overall.width, piece.overall.height)}`],
     [
