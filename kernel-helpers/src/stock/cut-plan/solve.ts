@@ -4,6 +4,7 @@ import { chooseBoards, type Demand } from './board-choice.js';
 import { type BoardLayout, layOutBoard } from './board-layout.js';
 import { BoardValues } from './board-values.js';
 import type { GridBoard, GridCutting, GridJob } from './grid-job.js';
+import { keepOffcut } from './keep-offcut.js';
 import { pack, type Valuation } from './pack.js';
 import { PartWorth } from './part-worth.js';
 
@@ -29,6 +30,7 @@ export function* solveSteps(job: GridJob, effort = 1, highs?: Highs): Generator<
   const search = new Search(job, highs);
   yield* search.firstPlan();
   yield* search.prove(effort);
+  search.keepOffcut();
   return search.known();
 }
 
@@ -124,10 +126,17 @@ class Search {
     for (const width of [4, 20]) for (const guide of [this.#area, bulky]) this.#look(all, guide, width, 6);
   }
 
+  /** Of the plans with these boards, one that leaves a large offcut. */
+  keepOffcut(): void {
+    if (this.#best)
+      this.#best = { ...this.#best, cuttings: keepOffcut(this.#job, this.#best.cuttings, this.#area.worth) };
+  }
+
   /** Sets of boards from the cheapest up until one holds the parts, each shown to hold them or shown not to. */
   *prove(effort: number): Generator<Solution> {
     const work = this.#steps + effort * workPerEffort;
-    while (this.#steps < work) {
+    // Once the cost is proven, less is spent on the area.
+    while (this.#steps < (this.known().proven ? work / 4 : work)) {
       const below = this.#best?.price ?? Number.POSITIVE_INFINITY;
       const choice = chooseBoards(this.#prices, [...this.#proofs, ...this.#open], this.#alike, below);
       if (!choice.certain) return;
