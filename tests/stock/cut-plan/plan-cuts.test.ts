@@ -74,3 +74,52 @@ test('bad input gives one plain message', () => {
     /^sequence: "round the box" is 60.50 in long/,
   );
 });
+
+test('of plans that cost the same, the parts are drawn together, so that an offcut worth keeping is left', () => {
+  const long = { ...plank, length: 96 };
+  const plan = planCuts({ ...job, boards: [long] });
+  const [offcut] = [...(plan.boards[0]?.offcuts ?? [])].sort((a, b) => b.length - a.length);
+  expect(offcut?.length).toBeCloseTo(96 - 2 * (12 + 1 / 8), 9);
+  expect(offcut?.width).toBe(6);
+});
+
+test('parts of a sequence come one after the other along one strip', () => {
+  const parts = [
+    { ...side, name: 'front', count: 1, length: 10, sequence: 'round the box' },
+    { ...side, name: 'right', count: 1, length: 7, sequence: 'round the box' },
+    { ...side, name: 'back', count: 1, length: 10, sequence: 'round the box' },
+    { ...side, name: 'left', count: 1, length: 7, sequence: 'round the box' },
+  ];
+  const plan = planCuts({ ...job, parts });
+  expect(checkPlan(plan, { ...job, parts })).toEqual([]);
+  const along = plan.boards[0]?.parts.map(({ fromEnd }) => fromEnd);
+  expect(along).toEqual([0, 10.125, 17.25, 27.375]);
+});
+
+test('a board in hand costs nothing and is taken first; of such boards the smaller', () => {
+  const boards = [
+    { ...plank, mark: 'bought', length: 40 },
+    { ...plank, mark: 'large, in hand', length: 60, cost: 0 },
+    { ...plank, mark: 'small, in hand', length: 36, cost: 0 },
+  ];
+  const plan = planCuts({ ...job, boards });
+  expect(plan.boards.map(({ board }) => board.mark)).toEqual(['small, in hand']);
+  expect({ cost: plan.cost, proven: plan.proven, leastArea: plan.leastArea }).toEqual({
+    cost: 0,
+    proven: true,
+    leastArea: true,
+  });
+});
+
+test('a checker finds what is wrong with a plan', () => {
+  const plan = planCuts(job);
+  expect(checkPlan(plan, job)).toEqual([]);
+  const [board] = plan.boards as [(typeof plan.boards)[number]];
+  const moved = { ...board, parts: board.parts.map((part) => ({ ...part, fromEnd: part.fromEnd + 1 })) };
+  expect(checkPlan({ ...plan, boards: [moved] }, job).join()).toMatch(/runs through side/);
+  expect(checkPlan({ ...plan, boards: [{ ...board, cuts: [] }] }, job).join()).toMatch(/not cut to its size/);
+  const knot = { kind: 'knot', fromEnd: 1, fromEdge: 1, length: 1, width: 1 };
+  expect(checkPlan(plan, { ...job, boards: [{ ...plank, defects: [knot] }] }).join()).toMatch(/lies on a knot/);
+  expect(checkPlan(plan, { ...job, parts: [{ ...side, count: 3 }] }).join()).toMatch(/2 planned, 3 asked/);
+  expect(checkPlan({ ...plan, cost: 1 }, job).join()).toMatch(/cost 2400, the plan says 1/);
+});

@@ -27,6 +27,8 @@ export function beam(ask: {
   const values = boards.map((board) => guide.boards[board] as BoardValues);
   const whole = totalWorth(guide.worth, counts);
   const budget = values.reduce((sum, board) => sum + board.best, 0) - whole;
+  // What is given up is spread over the parts; boards that may be left over are no reason to give up more.
+  const rate = Math.min(budget / whole, 0.2);
   let steps = 0;
   if (budget < 0) return { cuttings: undefined, steps };
   type Beginning = PackNode & { place: number; lead: number };
@@ -43,7 +45,7 @@ export function beam(ask: {
         const rest = of.rest[place] as number;
         if (rest > 0) {
           const found = crosscutFirst
-            ? likelySections(of, place, node.left, branches)
+            ? likelySections(of, place, node.left, branches, 'all')
             : stripsOver(of, node.left, budget - loss, branches);
           steps += found.steps + 50;
           sections = found.sections;
@@ -58,7 +60,7 @@ export function beam(ask: {
       for (const { section, to, left, value } of sections) {
         const lost = loss + (of.rest[place] as number) - value - (of.rest[to] as number);
         if (lost > budget) continue;
-        const lead = lost - (budget * (whole - totalWorth(guide.worth, left))) / whole;
+        const lead = lost - rate * (whole - totalWorth(guide.worth, left));
         const child: Beginning = { left, loss: lost, parent: node, board, section, place: to, lead };
         if (left.every((count) => count === 0)) return { cuttings: cuttingsOf(child, boards), steps };
         const key = `${board} ${keyOf(left)}`;
@@ -83,5 +85,7 @@ function stripsOver(values: BoardValues, left: Uint16Array, allowed: number, bra
     if (!wider.complete && wider.sections.length < found.sections.length) break;
     found = wider;
   }
-  return { sections: found.sections, steps };
+  if (found.sections.length > 0) return { sections: found.sections, steps };
+  const likely = likelySections(values, 0, left, branches, 'last');
+  return { sections: likely.sections, steps: steps + likely.steps };
 }

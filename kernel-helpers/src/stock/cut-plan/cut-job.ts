@@ -98,7 +98,7 @@ const job = z.strictObject({
       width: size({ least: 0.125, most: 60, why: 'narrowest offcut worth keeping' }),
     })
     .default({ length: 6, width: 1.5 }),
-  effort: amount({ least: 0.1, most: 100, why: '1 is usual, 10 looks ten times as long' }).default(1),
+  effort: amount({ least: 0.01, most: 100, why: '1 is usual, 10 looks ten times as long' }).default(1),
 }) as unknown as z.ZodType<CutJob>;
 
 /**

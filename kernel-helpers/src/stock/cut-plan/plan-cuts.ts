@@ -28,6 +28,9 @@ export function* planSteps(typed: TypedCutJob, highs?: Highs): Generator<CutPlan
   }
 }
 
+/** About a second of work. */
+const quickEffort = 0.05;
+
 /**
  * Plans cuts at once: which boards to use at least cost, then of least area, and where each part comes out of them. For the
  * proof of larger jobs see {@link proveCuts}, which does not hold up the kernel.
@@ -40,7 +43,7 @@ export function* planSteps(typed: TypedCutJob, highs?: Highs): Generator<CutPlan
  *   boards: [{ mark: 'A', thickness: 1, width: 6, length: 48, cost: 2400 }], kerf: 1 / 8, firstCut: 'crosscut' })
  */
 export function planCuts(job: TypedCutJob): CutPlan {
-  const steps = planSteps(job);
+  const steps = planSteps({ effort: quickEffort, ...job });
   for (;;) {
     const { done, value } = steps.next();
     if (done) return value;

@@ -71,21 +71,22 @@ export function likelySections(
   from: number,
   left: Uint16Array,
   most: number,
+  ends: 'all' | 'last',
 ): { sections: NextSection[]; steps: number } {
   const held = values.sectionOf(from, left);
   const search = sectionSearch(values, held, left);
   const whole = held.upTo.at(-1) as Int32Array;
-  const ends: { to: number; loss: number }[] = [];
-  for (let to = from + 1; to < whole.length; to++) {
+  const promising: { to: number; loss: number }[] = [];
+  for (let to = ends === 'all' ? from + 1 : whole.length - 1; to < whole.length; to++) {
     const value = whole[to] as number;
-    if (value > (whole[to - 1] as number) || (to === from + 1 && value > 0))
-      ends.push({ to, loss: (values.rest[from] as number) - value - (values.rest[to] as number) });
+    if (ends === 'last' || value > (whole[to - 1] as number) || (to === from + 1 && value > 0))
+      promising.push({ to, loss: (values.rest[from] as number) - value - (values.rest[to] as number) });
   }
-  ends.sort((a, b) => a.loss - b.loss || a.to - b.to);
-  for (const { to } of ends) {
+  promising.sort((a, b) => a.loss - b.loss || a.to - b.to);
+  for (const { to } of promising) {
     if (search.sections.length >= most) break;
     const before = search.sections.length;
-    for (const share of [0.97, 0.85, 0.6]) {
+    for (const share of [0.97, 0.85, 0.6, 0.3, 0]) {
       search.look(to, Math.max(1, Math.floor((whole[to] as number) * share)), search.steps + 150);
       if (search.sections.length > before) break;
     }

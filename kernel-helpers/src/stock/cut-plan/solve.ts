@@ -4,6 +4,7 @@ import { chooseBoards, type Demand } from './board-choice.js';
 import { type BoardLayout, layOutBoard } from './board-layout.js';
 import { BoardValues } from './board-values.js';
 import type { GridBoard, GridCutting, GridJob } from './grid-job.js';
+import { keepOffcut } from './keep-offcut.js';
 import { pack, type Valuation } from './pack.js';
 import { PartWorth } from './part-worth.js';
 
@@ -29,6 +30,7 @@ export function* solveSteps(job: GridJob, effort = 1, highs?: Highs): Generator<
   const search = new Search(job, highs);
   yield* search.firstPlan();
   yield* search.prove(effort);
+  search.keepOffcut();
   return search.known();
 }
 
@@ -90,11 +92,11 @@ class Search {
     };
   }
 
-  /** A plan at once: sets of boards from the cheapest up, little work for each. */
+  /** A plan at once: sets of boards from the cheapest up, little work for each; then whatever plan all boards give. */
   *firstPlan(): Generator<Solution> {
     let reserve = 0;
-    for (let tries = 0; !this.#best; tries++) {
-      if (tries > 0 && tries % 6 === 0) reserve = reserve * 1.3 + 0.02;
+    for (let tries = 0; !this.#best && tries < 40; tries++) {
+      if (tries > 0 && tries % 4 === 0) reserve = reserve * 1.3 + 0.02;
       const roomy = this.#proofs.map(({ gives, need }) => ({ gives, need: Math.ceil(need * (1 + reserve)) }));
       const choice = chooseBoards(
         this.#prices,
@@ -111,13 +113,30 @@ class Search {
       if (!this.#look(choice.boards, this.#area, 4, 6)) this.#open.push(this.#outside(choice.boards));
     }
     this.#open.length = 0;
+    if (!this.#best && Number.isFinite(this.#bound)) this.#lookOnAll();
     yield this.known();
+  }
+
+  /** Fills boards one after the other, those that give most for their price first, until the parts are cut. */
+  #lookOnAll(): void {
+    const { boards: values } = this.#area;
+    const dear = (board: number) => (this.#prices[board] as number) / Math.max(1, (values[board] as BoardValues).best);
+    const all = [...this.#prices.keys()].sort((a, b) => dear(a) - dear(b) || a - b);
+    const bulky = this.#value(Int32Array.from(bulkWorth(this.#job)));
+    for (const width of [4, 20]) for (const guide of [this.#area, bulky]) this.#look(all, guide, width, 6);
+  }
+
+  /** Of the plans with these boards, one that leaves a large offcut. */
+  keepOffcut(): void {
+    if (this.#best)
+      this.#best = { ...this.#best, cuttings: keepOffcut(this.#job, this.#best.cuttings, this.#area.worth) };
   }
 
   /** Sets of boards from the cheapest up until one holds the parts, each shown to hold them or shown not to. */
   *prove(effort: number): Generator<Solution> {
     const work = this.#steps + effort * workPerEffort;
-    while (this.#steps < work) {
+    // Once the cost is proven, less is spent on the area.
+    while (this.#steps < (this.known().proven ? work / 4 : work)) {
       const below = this.#best?.price ?? Number.POSITIVE_INFINITY;
       const choice = chooseBoards(this.#prices, [...this.#proofs, ...this.#open], this.#alike, below);
       if (!choice.certain) return;
@@ -225,6 +244,16 @@ function areaWorth(job: GridJob): number[] {
   const total = areas.reduce((sum, area, part) => sum + area * (job.parts[part]?.count ?? 0), 0);
   const unit = Math.max(1, total / 1e8);
   return areas.map((area) => Math.max(1, Math.round(area / unit)));
+}
+
+/** As the area, with something added for parts that are long or wide, since they are the hard ones to place. */
+function bulkWorth(job: GridJob): number[] {
+  const longest = Math.max(...job.parts.map(({ length }) => length));
+  const widest = Math.max(...job.parts.map(({ width }) => width));
+  return areaWorth(job).map((area, part) => {
+    const { length, width } = job.parts[part] as GridJob['parts'][number];
+    return Math.round(area * (1 + 0.5 * Math.max(length / longest, width / widest)));
+  });
 }
 
 /** One price for cost first and area second, where both fit into whole numbers that are exact. */
