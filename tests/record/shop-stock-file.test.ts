@@ -50,6 +50,16 @@ describe("offcuts in the shop's stock", () => {
     expect(open(folder).stock().boards, 'the commission itself may plan again').toHaveLength(1);
   });
 
+  it('of the demonstration, whose boards are invented, stay out of it', () => {
+    const root = testFolder();
+    const folder = commissionFolder(root, '2026-01-02-tea-chest');
+    open(folder).decide('stock', { inputs: {}, results });
+    const said: string[] = [];
+    open(folder, said).keepOffcuts();
+    expect(said).toContain('The boards of the demonstration are invented: no offcut goes into your stock.');
+    expect(existsSync(join(root, 'data', 'stock.json'))).toBe(false);
+  });
+
   it('need a decision first', () => {
     expect(() => open(commissionFolder()).keepOffcuts()).toThrow('stock is not decided yet');
   });

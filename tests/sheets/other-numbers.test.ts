@@ -20,6 +20,7 @@ beforeAll(() => {
   brief('chicago-ohare', 'london');
   brief("joint: 'through dovetail'", "joint: 'finger joint'");
   changeParameter(folder, '05-joints.ipynb', 'fingers: 8', 'fingers: 6');
+  changeParameter(folder, '08-lettering-and-surface.ipynb', "height: '3/4 in'", "height: '10 mm'");
   worked = command('work', folder);
 });
 afterAll(() => remove());

@@ -74,14 +74,14 @@ export interface Commission<D = Decisions> {
   keep(file: string, text: string): void;
   /**
    * Boards that lie in the shop, from `stock.json` beside the commissions' folder: the maker's own and the offcuts of other
-   * commissions. A check sees what the commission saw when it was planned. In practice there are none.
+   * commissions. A check sees what the commission saw when it was planned. In practice and in the demonstration there are none.
    *
    * @throws ShopError  a file that cannot be read, naming the board and the field at fault
    */
   stock(): StockOffered;
   /**
    * Writes into the shop's stock what the standing `stock` decision uses of it and the offcuts it gives back; done twice, it
-   * counts once. In practice and in a check nothing is written.
+   * counts once. In practice, in the demonstration and in a check nothing is written.
    *
    * @throws ShopError  when stock is not decided yet; a file that cannot be read or written: it is then as it was
    */
@@ -118,6 +118,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   const practice = !isCommission(folder);
   const rehearsal = practice ? undefined : rehearsalFolder();
   const source = practice ? demonstration(folder) : folder;
+  const invented = !practice && demonstration(folder) === folder;
   const needs: Record<string, Head> = {};
   const files: Record<string, string> = {};
   const said: string[] = [];
@@ -153,7 +154,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     },
 
     stock() {
-      if (practice) return { boards: [], marks: [] };
+      if (practice || invented) return { boards: [], marks: [] };
       offered = stockOffered(folder, rehearsal !== undefined);
       return offered;
     },
@@ -161,6 +162,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     keepOffcuts() {
       if (rehearsal) return;
       if (practice) return say('Practice: no offcut goes back into the stock.');
+      if (invented) return say('The boards of the demonstration are invented: no offcut goes into your stock.');
       const decided = latest(entries(), 'stock')?.results as StockTaken | undefined;
       if (!decided) throw new ShopError(`stock is not decided yet in ${name}: run ${sheetFor('stock')} first.`);
       for (const line of turnStock(folder, decided, offered)) say(line);
