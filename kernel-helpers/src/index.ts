@@ -102,6 +102,7 @@ export { jointDrawing } from './show/drawing/joint-drawing.js';
 export { jointTemplate } from './show/drawing/joint-template.js';
 export type { DrawingOptions } from './show/drawing/lengths.js';
 export { storyStick } from './show/drawing/story-stick.js';
+export { tapeDrawing } from './show/drawing/tape-drawing.js';
 export { markdown } from './show/escape.js';
 export type { FigureText } from './show/figure.js';
 export { figure } from './show/figure.js';
