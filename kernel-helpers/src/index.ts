@@ -93,6 +93,8 @@ export { openCommission } from './record/open-commission.js';
 export type { Tried } from './record/progress-file.js';
 export type { Stale } from './record/stale.js';
 export { cautions } from './show/cautions.js';
+export type { Curve } from './show/curve-plot.js';
+export { curvePlot } from './show/curve-plot.js';
 export { boxDrawing } from './show/drawing/box-drawing.js';
 export { dividerWalk } from './show/drawing/divider-walk.js';
 export { jointDxf, partsDxf } from './show/drawing/dxf.js';

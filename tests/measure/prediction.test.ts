@@ -85,7 +85,7 @@ describe('a figure predicted first', () => {
       /0\.046 in \(1\.17 mm\), it is 0\.045 in/,
     );
     expect(tryIt('9', { computed: 9.27, unit: '%', within: 0.5, mistakes: [] })?.note).toMatch(
-      /you say 9\.0 %, it is 9\.3 %/,
+      /you say 9 %, it is 9\.27 %/,
     );
     expect(tryIt('3', { computed: 3, unit: 'passes', within: 0, mistakes: [] })?.note).toMatch(
       /you say 3 passes, it is 3 passes/,

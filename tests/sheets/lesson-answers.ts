@@ -25,4 +25,9 @@ export const lessonAnswers: Record<string, Record<string, { right: string; wrong
     root: { right: '1 3/32', wrong: '1 1/4', step: /narrows/ },
     final: { right: '1 9/16 in', wrong: '1 1/2', step: /give one pin back/ },
   },
+  '06-where-grooves-come-out': {
+    stop: { right: '1/2', wrong: '3/4', step: /no room/ },
+    fence: { right: '5/64', wrong: '1/8', step: /left over/ },
+    final: { right: '3/16', wrong: '5/16', step: /goes on by its radius/ },
+  },
 };

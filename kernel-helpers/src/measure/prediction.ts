@@ -119,6 +119,6 @@ function readFigure(field: string, given: number | string, unit: string): number
 function writtenLike(unit: string, within: number): (figure: number) => string {
   if (unit === 'in' && within < 1 / 128) return (inches) => formatLength(inches, { system: 'caliper' });
   if (unit === 'in') return (inches) => formatLength(inches, { system: 'both', denominator: 64 });
-  const decimals = within > 0 ? Math.min(6, Math.max(0, Math.ceil(-Math.log10(within) - 1e-9))) : 0;
-  return (figure) => `${figure.toFixed(decimals)}${unit && ` ${unit}`}`;
+  const decimals = within > 0 ? Math.min(6, Math.max(0, Math.ceil(-Math.log10(within) - 1e-9) + 1)) : 0;
+  return (figure) => `${Number(figure.toFixed(decimals))}${unit && ` ${unit}`}`;
 }
