@@ -30,4 +30,30 @@ export const lessonAnswers: Record<string, Record<string, { right: string; wrong
     fence: { right: '5/64', wrong: '1/8', step: /left over/ },
     final: { right: '3/16', wrong: '5/16', step: /goes on by its radius/ },
   },
+  '07-what-milling-takes': {
+    feet: { right: '0.96 bd ft', wrong: '138', step: /cubic inches/ },
+    thickness: { right: '37.5 %', wrong: '62.5', step: /what stays/ },
+    final: { right: '49.8', wrong: '24.9 %', step: /two sides/ },
+  },
+  '08-reading-a-board': {
+    feet: { right: '6 1/4', wrong: '5', step: /thicker than an inch/ },
+    rift: { right: '0.00187', wrong: '0.00374', step: /half of each/ },
+    final: { right: '6', wrong: '7 sides', step: /through the knot/ },
+  },
+  '09-what-an-hour-costs': {
+    year: { right: '1104', wrong: '1,840 h', step: /all hours/ },
+    share: { right: '11.96', wrong: '7.17', step: /all hours/ },
+    final: { right: '$47.94', wrong: '43.96', step: /usual year/ },
+  },
+  '10-margin-and-markup': {
+    price: { right: '640', wrong: '600', step: /a markup/ },
+    markup: { right: '33 1/3 %', wrong: '25', step: /that is the margin/ },
+    friendly: { right: '16.7', wrong: '15', step: /new price/ },
+    final: { right: '650', wrong: '591.50', step: /a markup/ },
+  },
+  '11-reading-a-record': {
+    entries: { right: '3', wrong: '4', step: /adds nothing/ },
+    'which-line': { right: '2', wrong: '1', step: /knows nothing/ },
+    final: { right: '4 in', wrong: '4 1/4', step: /newest brief/ },
+  },
 };
