@@ -12,7 +12,7 @@ export const lessonAnswers: Record<string, Record<string, { right: string; wrong
   },
   '03-air-and-moisture': {
     half: { right: '9.3 %', wrong: '50', step: /said of the air/ },
-    'winter-air': { right: '12', wrong: '70', step: /vapour is kept/ },
+    'winter-air': { right: '12', wrong: '71 %', step: /vapour is kept/ },
     final: { right: '4.8', wrong: '30 %', step: /difference in the air/ },
   },
   '04-lid-july-january': {
