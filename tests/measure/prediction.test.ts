@@ -43,6 +43,7 @@ describe('a figure predicted first', () => {
       /you say 5 in \(127\.0 mm\), it is 4 5\/8 in \(117\.5 mm\)\. You are 3\/8 in \(9\.5 mm\) too much, 8\.1 % of it\./,
     );
     expect(tryIt('4 in')?.note).toMatch(/5\/8 in \(15\.9 mm\) too little/);
+    expect(tryIt('4 ft', { mistakes: [] })?.note).toMatch(/too much, 938 % of it/);
     expect(tryIt('1 in', { computed: 0 })).toMatchObject({ share: undefined, off: 1 });
   });
 

@@ -63,7 +63,7 @@ export function comparePrediction(question: Question): Prediction | undefined {
   const step = hit ? undefined : (known?.step ?? anyStep);
   const text = writtenLike(unit, within);
   const distance = `${text(Math.abs(off))} ${off > 0 ? 'too much' : 'too little'}`;
-  const percent = share === undefined ? '' : `, ${(100 * Math.abs(share)).toPrecision(2)} % of it`;
+  const percent = share === undefined ? '' : `, ${percentText(Math.abs(share))} of it`;
   const outcome = !hit
     ? `You are ${distance}${percent}. Look again: ${step}`
     : Math.abs(off) < within / 100 + 1e-9
@@ -113,6 +113,11 @@ function readFigure(field: string, given: number | string, unit: string): number
   if (sign === undefined || bare === '' || !Number.isFinite(number))
     throw new ShopError(`${field}: "${given}" is not a number${unit && ` of ${unit}`}; write it like 12.5 or 12 1/2`);
   return sign === '-' ? -number : number;
+}
+
+/** Two figures of a share are enough; of a large one, whole per cents. */
+function percentText(share: number): string {
+  return `${share < 1 ? Number((100 * share).toPrecision(2)) : Math.round(100 * share)} %`;
 }
 
 /** Figures are shown as finely as the tolerance asks. */
