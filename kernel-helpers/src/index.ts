@@ -68,7 +68,7 @@ export { evaluate } from './measure/formula.js';
 export type { LengthSystem } from './measure/length.js';
 export { caliperScale, formatLength, parseLength, shownLength } from './measure/length.js';
 export type { Prediction, Question } from './measure/prediction.js';
-export { askFirst, comparePrediction } from './measure/prediction.js';
+export { comparePrediction } from './measure/prediction.js';
 export { ShopError } from './measure/shop-error.js';
 export { celsius, fahrenheit } from './measure/temperature.js';
 export type { Cost, CostInput } from './money/cost.js';

@@ -80,7 +80,7 @@ export function comparePrediction(question: Question): Prediction | undefined {
   };
 }
 
-/** What to say while no figure is given: it tells nothing of the computed one. */
+/** What to say while no figure is given: it tells nothing of the computed one. @internal */
 export function askFirst({ what, unit }: Pick<Question, 'what' | 'unit'>): string {
   const such: Record<string, string> = {
     in: 'a length, such as 9 1/2 in or 240 mm',
