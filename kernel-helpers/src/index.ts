@@ -77,6 +77,8 @@ export type { Formula, FormulaSymbol } from './measure/formula.js';
 export { evaluate } from './measure/formula.js';
 export type { LengthSystem } from './measure/length.js';
 export { caliperScale, formatLength, parseLength, shownLength } from './measure/length.js';
+export type { Prediction, Question } from './measure/prediction.js';
+export { comparePrediction } from './measure/prediction.js';
 export { ShopError } from './measure/shop-error.js';
 export { celsius, fahrenheit } from './measure/temperature.js';
 export type { Actuals, ClientAnswer, OperationWorked, Planned, TypedActuals, TypedWork } from './money/actuals.js';
@@ -121,6 +123,8 @@ export type {
   SurfaceDecision,
 } from './record/decisions.js';
 export type { Entry, Head, Versions } from './record/entry.js';
+
+
 export type { FaceName } from './record/letter-face.js';
 export { letterFace } from './record/letter-face.js';
 export { openCommission } from './record/open-commission.js';
@@ -129,13 +133,25 @@ export { searchCommissions } from './record/search-commissions.js';
 export type { ShopBook } from './record/shop-book.js';
 export { shopBook } from './record/shop-book.js';
 export type { CommissionProblem } from './record/shop-index.js';
+
+export type { Lesson, Predicted } from './record/lesson.js';
+export { openLesson } from './record/lesson.js';
+export type { Tried } from './record/progress-file.js';
+
 export type { Stale } from './record/stale.js';
 export { proveCuts } from './runner/prove-cuts.js';
 export { cautions } from './show/cautions.js';
+
+
 export { closingPlot } from './show/closing-plot.js';
 export { cutTable, partTable, setUpTable } from './show/cut-plan-tables.js';
 export { longDay, shortDay } from './show/day-text.js';
 export { cutPlanDrawing } from './show/drawing/cut-plan-drawing.js';
+
+export type { Curve } from './show/curve-plot.js';
+export { curvePlot } from './show/curve-plot.js';
+export { boxDrawing } from './show/drawing/box-drawing.js';
+
 export { dividerWalk } from './show/drawing/divider-walk.js';
 export { jointDxf, partsDxf } from './show/drawing/dxf.js';
 export { explodedView } from './show/drawing/exploded-view.js';
@@ -143,12 +159,17 @@ export { grooveDrawing } from './show/drawing/groove-drawing.js';
 export { jointDrawing } from './show/drawing/joint-drawing.js';
 export { jointTemplate } from './show/drawing/joint-template.js';
 export type { DrawingOptions } from './show/drawing/lengths.js';
+
+
 export { letteringDxf, letteringSvg } from './show/drawing/lettering-files.js';
 export { letteringPreview } from './show/drawing/lettering-preview.js';
 export { lidDrawing } from './show/drawing/lid-drawing.js';
 export { lidSection } from './show/drawing/lid-section.js';
 export { pieceDrawing } from './show/drawing/piece-drawing.js';
 export { pieceStick, storyStick } from './show/drawing/story-stick.js';
+
+export { tapeDrawing } from './show/drawing/tape-drawing.js';
+
 export { markdown } from './show/escape.js';
 export type { FigureText } from './show/figure.js';
 export { figure } from './show/figure.js';
@@ -166,9 +187,14 @@ export { quotePage } from './show/paper/quote-page.js';
 export { partLabels } from './show/part-labels.js';
 export type { PlotLibrary } from './show/plot.js';
 export { plot } from './show/plot.js';
+
+
 export { priceLeversPlot } from './show/price-levers-plot.js';
 export { promisePlot } from './show/promise-plot.js';
 export { scheduleChart } from './show/schedule-chart.js';
+
+export { progressTable } from './show/progress-table.js';
+
 export { settingOut } from './show/setting-out.js';
 export { correctionPlot, lidSeasonsPlot, pricesPlot, yieldPlot } from './show/shop-book-plots.js';
 export type { Shown } from './show/shown.js';

@@ -46,7 +46,7 @@ describe.each(names)('%s', (name) => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
-  test('has one cell of parameters', () => {
-    expect(code.filter((cell) => cell.metadata.tags?.includes('parameters'))).toHaveLength(1);
+  test('has one cell of parameters, if it computes at all', () => {
+    if (code.length > 0) expect(code.filter((cell) => cell.metadata.tags?.includes('parameters'))).toHaveLength(1);
   });
 });

@@ -1,10 +1,11 @@
-import { closeSync, existsSync, fstatSync, fsyncSync, ftruncateSync, openSync, readFileSync, writeSync } from 'node:fs';
+import { closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
 import { type Chain, type Fault, nextLine, readChain, sha256 } from './chain.js';
 import { diskError, isSystemError } from './disk-error.js';
 import type { Entry, EntryContent } from './entry.js';
 import { sweepLock, withLock } from './lock.js';
+import { writeDurably } from './write-durably.js';
 
 /** The record's file name in a commission's folder. @internal */
 export const recordName = 'record.jsonl';
@@ -87,35 +88,6 @@ function moveAside(folder: string, incomplete: Uint8Array): string {
     closeSync(fd);
   }
   return name;
-}
-
-/** Writes bytes in one go and waits for the disk; a failed or short write is taken back. */
-function writeDurably(path: string, flag: 'a' | 'w', bytes: Uint8Array): void {
-  const isNew = !existsSync(path);
-  const fd = openSync(path, flag);
-  try {
-    const size = fstatSync(fd).size;
-    try {
-      if (writeSync(fd, bytes) < bytes.length) throw new ShopError(`${path} has no room: the disk is full.`);
-      fsyncSync(fd);
-    } catch (error) {
-      ftruncateSync(fd, size);
-      throw error;
-    }
-  } finally {
-    closeSync(fd);
-  }
-  if (isNew) syncFolder(join(path, '..'));
-}
-
-// A new file's name is on the disk only when its folder is. Windows and some network drives see to that themselves and
-// refuse to be asked.
-function syncFolder(folder: string): void {
-  try {
-    const fd = openSync(folder, 'r');
-    fsyncSync(fd);
-    closeSync(fd);
-  } catch {}
 }
 
 function refuseDamaged(folder: string, faults: Fault[]): void {

@@ -2,19 +2,8 @@ import type { MonthOfMoisture } from '../box/seasonal-fit.js';
 import type { MoistureOnDay } from '../wood/drying.js';
 import { monthNames } from '../wood/months.js';
 import type { SwingFollowed } from '../wood/swing-followed.js';
-import { spreadApart } from './label-places.js';
-import { plot } from './plot.js';
+import { type Curve, curvePlot } from './curve-plot.js';
 import type { Shown } from './shown.js';
-import { fontSize } from './svg.js';
-
-const ink = '#1a1a1a';
-const margins = { marginTop: 34, marginRight: 200, marginBottom: 40 };
-
-interface Curve {
-  name: string;
-  dash: string;
-  points: { x: number; y: number }[];
-}
 
 /**
  * Moisture through the year: wood outdoors, wood that followed the room at once, and the board that follows late.
@@ -29,27 +18,23 @@ export function moistureYearPlot(year: { outdoors: MonthOfMoisture[]; follows: S
   const percent = (moisture: number) => `${moisture.toFixed(1)} %`;
   const range = ({ driest, wettest }: SwingFollowed['board']) =>
     `${percent(driest.moisture)} to ${percent(wettest.moisture)}`;
-  return curvePlot(
-    [
-      {
-        name: 'wood outdoors',
-        dash: '2 4',
-        points: outdoors.map(({ month, moisture }) => ({ x: month, y: moisture })),
-      },
-      {
-        name: 'wood that followed at once',
-        dash: '8 4',
-        points: follows.days.map(({ day, air }) => ({ x: x(day), y: air })),
-      },
-      { name: what, dash: '', points: follows.days.map(({ day, mean }) => ({ x: x(day), y: mean })) },
-    ],
+  const curves: Curve[] = [
+    { name: 'wood outdoors', dash: '2 4', points: outdoors.map(({ month, moisture }) => ({ x: month, y: moisture })) },
     {
-      domain: [0.5, 12.5],
-      ticks: monthNames.map((_, index) => index + 1),
-      tickFormat: (month: number) => monthNames[month - 1]?.slice(0, 3),
-      label: null,
+      name: 'wood that followed at once',
+      dash: '8 4',
+      points: follows.days.map(({ day, air }) => ({ x: x(day), y: air })),
     },
-    0,
+    { name: what, dash: '', points: follows.days.map(({ day, mean }) => ({ x: x(day), y: mean })) },
+  ];
+  const months = {
+    domain: [0.5, 12.5],
+    ticks: monthNames.map((_, index) => index + 1),
+    tickFormat: (month: number) => monthNames[month - 1]?.slice(0, 3),
+    label: null,
+  };
+  return curvePlot(
+    { curves, x: months, y: { label: 'moisture, %' } },
     {
       alt: `Moisture through the year: ${what} goes from ${range(follows.board)}; wood that followed the room at once from ${range(follows.air)}.`,
       caption: `Once it has been there for some years, ${what} (full line) comes about ${follows.daysLate.toFixed(0)} days after the room (long dashes) and goes from ${range(follows.board)}; at once it would be ${range(follows.air)}. Dots: wood kept outdoors.`,
@@ -71,56 +56,17 @@ export function dryingPlot(drying: MoistureOnDay[], settlesAt: number): Shown {
   });
   const first = drying[0] as MoistureOnDay;
   const last = drying.at(-1) as MoistureOnDay;
+  const curves = [
+    curve('middle of the board', '8 4', 'core'),
+    curve('mean over the thickness', '', 'mean'),
+    curve('its faces', '2 4', 'surface'),
+  ];
+  const from = Math.min(settlesAt, first.mean) - 0.5;
   return curvePlot(
-    [
-      curve('middle of the board', '8 4', 'core'),
-      curve('mean over the thickness', '', 'mean'),
-      curve('its faces', '2 4', 'surface'),
-    ],
-    { label: 'days in the shop', labelAnchor: 'center', labelArrow: 'none' },
-    Math.min(settlesAt, first.mean) - 0.5,
+    { curves, x: { label: 'days in the shop' }, y: { label: 'moisture, %', from } },
     {
       alt: `From ${first.mean.toFixed(1)} % the board comes to ${last.mean.toFixed(1)} % in ${last.day} days; it settles at ${settlesAt.toFixed(1)} %.`,
       caption: `After ${last.day} days the board stands at ${last.mean.toFixed(1)} % in the mean and ${last.core.toFixed(1)} % in its middle; it settles at ${settlesAt.toFixed(1)} %.`,
     },
-  );
-}
-
-function curvePlot(curves: Curve[], x: object, from: number, text: { alt: string; caption: string }): Shown {
-  const height = 320;
-  const highest = Math.max(...curves.flatMap(({ points }) => points.map(({ y }) => y)));
-  const domain = [from, highest + 0.08 * (highest - from)] as const;
-  const inner = height - margins.marginTop - margins.marginBottom;
-  const pixel = (y: number) => margins.marginTop + ((domain[1] - y) / (domain[1] - domain[0])) * inner;
-  const ends = curves.map(({ points }) => points.at(-1) as { x: number; y: number });
-  const places = spreadApart(
-    ends.map(({ y }) => pixel(y)),
-    fontSize + 5,
-    margins.marginTop,
-    height - margins.marginBottom,
-  );
-  return plot(
-    (Plot) => ({
-      height,
-      ...margins,
-      x,
-      y: { domain, label: 'moisture, %', labelArrow: 'none', ticks: 6, grid: true },
-      marks: [
-        curves.map(({ points, dash }) =>
-          Plot.line(points, { x: 'x', y: 'y', stroke: ink, strokeWidth: 2, strokeDasharray: dash }),
-        ),
-        curves.map(({ name }, index) =>
-          Plot.text([ends[index]], {
-            x: 'x',
-            y: 'y',
-            dy: (places[index] as number) - pixel((ends[index] as { y: number }).y),
-            dx: 8,
-            text: () => name,
-            textAnchor: 'start',
-          }),
-        ),
-      ],
-    }),
-    text,
   );
 }
