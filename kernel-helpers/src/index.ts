@@ -123,34 +123,28 @@ export type {
   SurfaceDecision,
 } from './record/decisions.js';
 export type { Entry, Head, Versions } from './record/entry.js';
-
-
+export type { Lesson, Predicted } from './record/lesson.js';
+export { openLesson } from './record/lesson.js';
 export type { FaceName } from './record/letter-face.js';
 export { letterFace } from './record/letter-face.js';
 export { openCommission } from './record/open-commission.js';
+export type { Tried } from './record/progress-file.js';
 export type { Wanted } from './record/search-commissions.js';
 export { searchCommissions } from './record/search-commissions.js';
 export type { ShopBook } from './record/shop-book.js';
 export { shopBook } from './record/shop-book.js';
 export type { CommissionProblem } from './record/shop-index.js';
 
-export type { Lesson, Predicted } from './record/lesson.js';
-export { openLesson } from './record/lesson.js';
-export type { Tried } from './record/progress-file.js';
-
 export type { Stale } from './record/stale.js';
 export { proveCuts } from './runner/prove-cuts.js';
 export { cautions } from './show/cautions.js';
 
-
 export { closingPlot } from './show/closing-plot.js';
+export type { Curve } from './show/curve-plot.js';
+export { curvePlot } from './show/curve-plot.js';
 export { cutTable, partTable, setUpTable } from './show/cut-plan-tables.js';
 export { longDay, shortDay } from './show/day-text.js';
 export { cutPlanDrawing } from './show/drawing/cut-plan-drawing.js';
-
-export type { Curve } from './show/curve-plot.js';
-export { curvePlot } from './show/curve-plot.js';
-export { boxDrawing } from './show/drawing/box-drawing.js';
 
 export { dividerWalk } from './show/drawing/divider-walk.js';
 export { jointDxf, partsDxf } from './show/drawing/dxf.js';
@@ -159,7 +153,6 @@ export { grooveDrawing } from './show/drawing/groove-drawing.js';
 export { jointDrawing } from './show/drawing/joint-drawing.js';
 export { jointTemplate } from './show/drawing/joint-template.js';
 export type { DrawingOptions } from './show/drawing/lengths.js';
-
 
 export { letteringDxf, letteringSvg } from './show/drawing/lettering-files.js';
 export { letteringPreview } from './show/drawing/lettering-preview.js';
@@ -188,12 +181,10 @@ export { partLabels } from './show/part-labels.js';
 export type { PlotLibrary } from './show/plot.js';
 export { plot } from './show/plot.js';
 
-
 export { priceLeversPlot } from './show/price-levers-plot.js';
+export { progressTable } from './show/progress-table.js';
 export { promisePlot } from './show/promise-plot.js';
 export { scheduleChart } from './show/schedule-chart.js';
-
-export { progressTable } from './show/progress-table.js';
 
 export { settingOut } from './show/setting-out.js';
 export { correctionPlot, lidSeasonsPlot, pricesPlot, yieldPlot } from './show/shop-book-plots.js';

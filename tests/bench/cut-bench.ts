@@ -3,14 +3,17 @@
  * those of a shop, seeded; more of them with `tsx tests/bench/cut-bench.ts 20`, and other sizes with `... 20 30/10,60/20`.
  *
  * What was tried for what is not reached:
- * - 20 on 8 and more, sections first: exhaustive search from part values proves a set of boards impossible only where those
- *   values leave little over (a few per cent); pricing allows a part more often than it is needed across strips and sections,
- *   which leaves 5 to 30 per cent over on sets of one to three boards. Counting copies of the few parts that are overused
- *   within the pricing, and branching on copies of a part on a board, are untried.
- * - 60 on 20: sets of boards below the best plan number in the thousands, each refuted one at a time; part values from one
- *   programme over all boards (instead of one set) are untried. Beams wider than 30 found little more.
- * - Pricing all sections of a board takes 10 to 130 ms on a quarter-inch grid; skipping strips with defects that cannot
- *   win saved about half. Restricting places to sums of different parts is what keeps small jobs fast.
+ * - 20 on 8 and more, sections first: the best plan is mostly found, the proof is not. Part values refute a set of boards only
+ *   where they leave nothing over; pricing allows a part more often than it is needed across strips and sections, which leaves
+ *   5 to 15 per cent over on sets of one to three boards, too much for the exhaustive search. Untried: counting copies of the
+ *   overused parts within the pricing; branching on copies of a part on a board.
+ * - 30 on 10 and 60 on 20, least area: sets of boards cheaper than the best plan number in the hundreds and thousands, and are
+ *   refuted one at a time. Untried: part values from one programme over all boards; sets of boards chosen by such values.
+ * - Order of boards matters more to a beam than its width: both orders at width 30 found plans that width 100 missed in one.
+ * - Stock lengths of one size (Falkenauer): the bound is the optimum of print, plans are one to three lengths above it or not
+ *   found within the boards given. Untried: whole-number choice among the ways to cut that column generation has found.
+ * - Pricing all sections of a board takes 10 to 130 ms on a quarter-inch grid; most of the time goes there. On a 1/64 in grid
+ *   places are many more, and time grows with their square.
  */
 import { randomLcg } from 'd3-random';
 import loadHighs from 'highs';

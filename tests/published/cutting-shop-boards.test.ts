@@ -82,7 +82,7 @@ test('20 parts on 8 boards, rip first: no bound above the cost of any plan, no p
 }, 60_000);
 
 test('stock lengths of one size: the bound is the proven optimum of print, and no plan lies below it', () => {
-  for (const { name, length, items, optimum } of problems<Lengths>('falkenauer').slice(0, 4)) {
+  for (const { name, length, items, optimum } of problems<Lengths>('falkenauer').slice(0, 2)) {
     const job: GridJob = {
       firstCut: 'rip',
       parts: items.map(([long, count]) => ({ length: long, width: 1, count })),

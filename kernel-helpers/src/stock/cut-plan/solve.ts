@@ -49,7 +49,6 @@ class Search {
   readonly #open: Demand[] = [];
   #bound = 0;
   #boundPrice = 0;
-  #frozen = false;
   #best: { cuttings: GridCutting[]; price: number; cost: number; area: number } | undefined;
   #steps = 0;
   readonly #partWorth: PartWorth | undefined;
@@ -110,7 +109,7 @@ class Search {
         break;
       }
       if (tries === 0 && choice.certain) this.#raiseBound(choice.boards);
-      if (!this.#look(choice.boards, this.#area, 4, 6)) this.#open.push(this.#outside(choice.boards));
+      if (!this.#lookBothWays(choice.boards, this.#area, 4)) this.#open.push(this.#outside(choice.boards));
     }
     this.#open.length = 0;
     if (!this.#best && Number.isFinite(this.#bound)) this.#lookOnAll();
@@ -132,48 +131,65 @@ class Search {
       this.#best = { ...this.#best, cuttings: keepOffcut(this.#job, this.#best.cuttings, this.#area.worth) };
   }
 
-  /** Sets of boards from the cheapest up until one holds the parts, each shown to hold them or shown not to. */
+  /**
+   * Sets of boards from the cheapest up until one holds the parts: most are shown not to hold them, some stay open. Those are
+   * looked at again, harder, since the bound is the price of the first that is open.
+   */
   *prove(effort: number): Generator<Solution> {
     const work = this.#steps + effort * workPerEffort;
-    // Once the cost is proven, less is spent on the area.
-    while (this.#steps < (this.known().proven ? work / 4 : work)) {
+    const soft = this.#steps + 0.6 * effort * workPerEffort;
+    const open: { boards: number[]; guide: Valuation }[] = [];
+    let exhausted = false;
+    while (this.#steps < soft) {
       const below = this.#best?.price ?? Number.POSITIVE_INFINITY;
       const choice = chooseBoards(this.#prices, [...this.#proofs, ...this.#open], this.#alike, below);
-      if (!choice.certain) return;
+      if (!choice.certain) break;
       if (!choice.boards) {
-        if (!this.#frozen) {
-          this.#bound = this.#best?.cost ?? Number.POSITIVE_INFINITY;
-          this.#boundPrice = this.#best?.price ?? Number.POSITIVE_INFINITY;
-        }
-        return;
+        exhausted = true;
+        break;
       }
-      if (!this.#frozen) this.#raiseBound(choice.boards);
-      const found = this.#decide(choice.boards);
-      if (found === undefined) {
-        this.#frozen = true;
+      if (open.length === 0) this.#raiseBound(choice.boards);
+      const { fits, guide } = this.#decide(choice.boards);
+      if (fits === undefined) {
+        open.push({ boards: choice.boards, guide });
         this.#open.push(this.#outside(choice.boards));
       }
       yield this.known();
     }
+    for (const { boards, guide } of open) {
+      if (this.#best && this.#best.price <= this.#priceOf(boards)) break;
+      this.#raiseBound(boards);
+      // Once the cost is proven, less is spent on the area.
+      if (this.#steps >= (this.known().proven ? soft : work)) return;
+      if (this.#decideHard(boards, guide) === undefined) return;
+      yield this.known();
+    }
+    if (exhausted) {
+      this.#bound = this.#best?.cost ?? Number.POSITIVE_INFINITY;
+      this.#boundPrice = this.#best?.price ?? Number.POSITIVE_INFINITY;
+    }
   }
 
-  /** Tries harder and harder: true where the parts fit, false where that is impossible, undefined where it stays open. */
-  #decide(boards: number[]): boolean | undefined {
-    if (this.#look(boards, this.#area, 4, 6)) return true;
-    let guide = this.#area;
-    if (this.#partWorth) {
-      const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
-      const found = this.#partWorth.find(layouts, guide.worth, 60);
-      this.#steps += found.steps;
-      guide = this.#value(found.worth, found.values);
-      this.#demand(guide);
-      if (found.ratio < 1) return false;
+  /** Whether a set of boards holds the parts, where that is found with little work; and the part values that tell most. */
+  #decide(boards: number[]): { fits: boolean | undefined; guide: Valuation } {
+    const guide = this.#area;
+    for (const width of [6, 30]) if (this.#lookBothWays(boards, guide, width)) return { fits: true, guide };
+    if (!this.#partWorth) return { fits: undefined, guide };
+    const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
+    const { worth, values, ratio, steps } = this.#partWorth.find(layouts, guide.worth, 60);
+    this.#steps += steps;
+    if (ratio < 1) {
+      const all = this.#value(worth, values);
+      this.#demand(all);
+      return { fits: false, guide: all };
     }
-    for (const [width, branches] of [
-      [6, 8],
-      [30, 12],
-    ] as const)
-      if (this.#look(boards, guide, width, branches)) return true;
+    const found = { worth, boards: this.#layouts.map((layout) => values.get(layout) as BoardValues) };
+    return { fits: this.#lookBothWays(boards, found, 30) || undefined, guide: found };
+  }
+
+  /** The same with much work: a wide look, then all beginnings that the part values leave. */
+  #decideHard(boards: number[], guide: Valuation): boolean | undefined {
+    for (const each of new Set([this.#area, guide])) if (this.#lookBothWays(boards, each, 100)) return true;
     const packing = pack({
       boards,
       counts: this.#counts,
@@ -186,6 +202,14 @@ class Search {
     if (packing.cuttings) this.#keep(packing.cuttings);
     if (packing.impossible) this.#proofs.push(this.#outside(boards));
     return packing.cuttings ? true : packing.impossible ? false : undefined;
+  }
+
+  /** Small boards first, then large ones first: which of them is better cannot be told beforehand. */
+  #lookBothWays(boards: number[], guide: Valuation, width: number): boolean {
+    const area = (board: number) => (this.#job.boards[board] as GridBoard).area;
+    const rising = [...boards].sort((a, b) => area(a) - area(b) || a - b);
+    const branches = width < 10 ? 8 : 12;
+    return this.#look(rising, guide, width, branches) || this.#look(rising.reverse(), guide, width, branches);
   }
 
   /** Looks for a plan on a set of boards; keeps it. */
@@ -220,7 +244,11 @@ class Search {
 
   #raiseBound(boards: number[]): void {
     this.#bound = boards.reduce((sum, board) => sum + (this.#job.boards[board] as GridBoard).cost, 0);
-    this.#boundPrice = boards.reduce((sum, board) => sum + (this.#prices[board] as number), 0);
+    this.#boundPrice = this.#priceOf(boards);
+  }
+
+  #priceOf(boards: number[]): number {
+    return boards.reduce((sum, board) => sum + (this.#prices[board] as number), 0);
   }
 
   #value(worth: Int32Array, known = new Map<BoardLayout, BoardValues>()): Valuation {
