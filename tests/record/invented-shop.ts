@@ -56,9 +56,20 @@ export function inventShop(
     const perHour = 60 * (1 + rise) ** (i * (10 / count)) * Math.exp(0.08 * normal());
     const made: [number, string, object, object][] = [
       [0, 'brief', {}, inventedBrief(piece, pick(woods), pick(joints), i, day(90))],
-      [2, 'lid', {}, { fittedWidth: 6.65, opening: 6.75, window: { narrowest: 6.57, widest: 6.67 }, byMonth: lidYear }],
+      [
+        2,
+        'lid',
+        {},
+        {
+          fittedWidth: 6.65,
+          fittedTongue: 0.24,
+          opening: 6.75,
+          window: { narrowest: 6.57, widest: 6.67 },
+          byMonth: lidYear,
+        },
+      ],
       [3, 'stock', {}, { boards: [{ mark: 'A', price: 14 }], bought: 3.4, yield: 0.25 + 0.15 * chance() }],
-      [4, 'quote', {}, inventedQuote(hours, perHour, day(34))],
+      [4, 'quote', {}, inventedQuote(hours, counts, perHour, day(34))],
     ];
     const answered = chance();
     const accepted = answered < 0.95 && chance() < wins;
@@ -97,11 +108,12 @@ function inventedBrief(piece: string, species: string, joint: string, i: number,
   };
 }
 
-function inventedQuote(hours: HoursEstimate, perHour: number, validUntil: string) {
+function inventedQuote(hours: HoursEstimate, counts: Counts, perHour: number, validUntil: string) {
   const price = money(Math.round(hours.mean * perHour), 'USD');
   const deposit = { ...price, minor: Math.round(price.minor / 2) };
   return {
     hours,
+    counts,
     cost: { lines: [], total: { ...price, minor: Math.round(price.minor * 0.8) }, overheadPerHour: 12 },
     quote: {
       ...{ price, deposit, balance: { ...price, minor: price.minor - deposit.minor } },

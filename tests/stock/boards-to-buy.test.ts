@@ -35,13 +35,13 @@ describe('boards of a grade that cannot be seen', () => {
     expect(boardsToBuy(order).findings[0]?.verdict).toBe('ok');
     const large = boardsToBuy({ ...order, parts: [{ name: 'top', count: 1, length: 40, width: 7 }] });
     expect(large.findings[0]).toMatchObject({ verdict: 'watch' });
-    expect(large.findings[0]?.figures).toContain('top is 40 in by 7 in rough');
+    expect(large.findings[0]?.figures).toContain('top is 40 in (1016.0 mm) by 7 in (177.8 mm) rough');
   });
 
   it.each([
     [{ grade: 'no-1' }, 'possible: fas, selects, no-1-common'],
     [{ odds: 1 }, 'odds: 1 given; possible: a number from 0.5 to 0.99'],
-    [{ widest: '5 in', grade: 'fas' }, 'widest: 5 in given; possible: at least 6 in'],
+    [{ widest: '5 in', grade: 'fas' }, 'widest: 5 in (127.0 mm) given; possible: at least 6 in (152.4 mm)'],
     [{ parts: [{ name: 'wall', count: 1, length: 300, width: 30 }] }, '200 boards of this grade are not enough'],
     [{ parts: [] }, 'parts: none given'],
   ])('with %j are refused in one line', (field, message) => {

@@ -34,7 +34,7 @@ describe('a measured board', () => {
   it.each<[Partial<TypedBoard>, string]>([
     [
       { defects: ['knot at 95 in by 0 size 2 in by 1 in'] },
-      'reaches 97 in from the end and 1 in from the edge on board A; possible: inside its 96 in by 7 in',
+      'reaches 97 in (2463.8 mm) from the end and 1 in (25.4 mm) from the edge on board A; possible: inside its 96 in (2438.4 mm) by 7 in (177.8 mm)',
     ],
     [
       { defects: ['a knot somewhere'] },
@@ -43,7 +43,7 @@ describe('a measured board', () => {
     [{ defects: ['knot at here by 3 size 2 by 1'] }, 'fromEnd: "here" given'],
     [
       { sapwoodLower: 4, sapwoodUpper: 3 },
-      'sapwood: 7 in in all given on board A; possible: less than its 7 in of width',
+      'sapwood: 7 in (177.8 mm) in all given on board A; possible: less than its 7 in (177.8 mm) of width',
     ],
     [{ moisture: 0.08 }, 'possible: a number from 2 to 60 %'],
     [{ bow: 'a lot' }, '0.bow: "a lot" given'],
@@ -129,7 +129,10 @@ describe('boards from a table', () => {
     ['A,4/4,7,96,14', 'length: "96" has no unit; write it into the header, such as length (in)'],
     ['OK,4/4,7,96 in,14', 'mark: "OK" stands on two boards'],
     ['A,4/4,7,96 in', '4 of 6 fields'],
-    ['A,4/4,7,96 in,14,knot at 95 in by 1 in size 3 in by 1 in', 'possible: inside its 96 in by 7 in'],
+    [
+      'A,4/4,7,96 in,14,knot at 95 in by 1 in size 3 in by 1 in',
+      'possible: inside its 96 in (2438.4 mm) by 7 in (177.8 mm)',
+    ],
     ['A,4/4,7,96 in,14,a big knot', '"a big knot" is not a defect'],
   ])('row %s is left out and named with its line, the others are kept', (row, message) => {
     const padded = row.split(',').length === 5 ? `${row},` : row;

@@ -41,7 +41,7 @@ describe('glue against the assembly', () => {
   });
 
   test('refuses a glue that is none and a joint count that is none', () => {
-    expect(() => plan({ glue: 'hide-cold' })).toThrow('glue: "hide-cold" given; nearest: hide-liquid, hide-hot');
+    expect(() => plan({ glue: 'hide-cold' })).toThrow('glue: "hide-cold" given; nearest: hide-hot, hide-liquid');
     expect(() => plan({ joints: 0 })).toThrow('joints: 0 given; possible: a number from 1 to 500');
   });
 });

@@ -1,7 +1,7 @@
 import { z } from 'zod';
+import { formatLength } from '../measure/length.js';
 import { readParameters, size, words } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
-import { tape } from '../measure/verdict.js';
 import type { Defect } from './cut-plan/plan.js';
 
 const place = (why: string) => size({ least: 0, most: 240, why });
@@ -43,6 +43,7 @@ export function readDefects(text: string): Defect[] {
 
 /** A defect in the words that {@link readDefects} reads. */
 export function defectText({ kind, fromEnd, fromEdge, length, width }: Defect): string {
+  const tape = (inches: number) => formatLength(inches, { system: 'tape', denominator: 64 });
   return `${kind} at ${tape(fromEnd)} by ${tape(fromEdge)} size ${tape(length)} by ${tape(width)}`;
 }
 
