@@ -48,7 +48,11 @@ test("the client's quote is kept, and none of the record's inside figures is in 
     .split('\n')
     .map((line) => JSON.parse(line))
     .find(({ what }) => what === 'quote');
-  const page = readFileSync(join(folder, 'quote.html'), 'utf8').replace(/<style>.*?<\/style>/s, '');
+  const file = readFileSync(join(folder, 'quote.html'), 'utf8');
+  const fingerprint = /<span class="fingerprint">(.*?)<\/span>/;
+  const entry = checkCommission(folder).entries.find(({ what }) => what === 'quote');
+  expect(fingerprint.exec(file)?.[1]).toBe(entry?.hash.slice(0, 12));
+  const page = file.replace(/<style>.*?<\/style>/s, '').replace(fingerprint, '');
   const inPage = [...page.replace(/(?<=\d),(?=\d{3})/g, '').matchAll(/\d+(?:\.\d+)?/g)].map(([number]) =>
     Number(number),
   );

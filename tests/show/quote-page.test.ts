@@ -123,6 +123,14 @@ describe("the client's quote", () => {
     expect(words).not.toMatch(/margin|markup|overhead|hour|contingency|labour|odds|cost/i);
   });
 
+  it('gives the number and the fingerprint of its entry in the record', () => {
+    const hash = '3fa4c0d19b2e'.padEnd(64, '7');
+    const kept = quotePage({ ...content, entry: { seq: 9, hash } });
+    expect(kept).toContain('Entry 9 of our record');
+    expect(kept).toContain('>3fa4c0d19b2e<');
+    expect(page).not.toContain('fingerprint');
+  });
+
   it('has the same look whatever is in it', () => {
     const other = quotePage({
       ...content,

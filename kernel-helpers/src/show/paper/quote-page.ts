@@ -26,6 +26,8 @@ export interface ClientQuote {
   quote: Pick<Quote, 'price' | 'net' | 'tax' | 'deposit' | 'balance' | 'validUntil'>;
   /** ISO day of hand-over. */
   ready: string;
+  /** The quote's own entry in the record; left out where nothing is kept. */
+  entry?: { seq: number; hash: string } | undefined;
   /** Other ways to have it made, each with its whole price. */
   others?: { name: string; price: Money }[];
 }
@@ -54,7 +56,7 @@ const care = [
  * @throws ShopError  a day that does not exist
  */
 export function quotePage(content: ClientQuote): string {
-  const { maker, date, brief, piece, finish, included, quote, ready, others = [] } = content;
+  const { maker, date, brief, piece, finish, included, quote, ready, entry, others = [] } = content;
   const { insideLength, insideWidth, insideDepth } = brief;
   const { price, net, tax, deposit, balance, validUntil } = quote;
   const length = (inches: number) => glued(formatLength(inches, { system: brief.units }));
@@ -101,6 +103,9 @@ export function quotePage(content: ClientQuote): string {
       : '',
     `<h2>Living with it</h2><p>${escapeHtml(movement(piece.moving.part, content.moves, length))}</p><ul>${care.map((line) => `<li>${escapeHtml(line)}</li>`).join('')}</ul>`,
     `<h2>Your order</h2><p>I order the piece as described above.</p><p class="sign"><span>Day</span><span>Name</span></p>`,
+    entry
+      ? `<p class="quiet">Entry ${entry.seq} of our record, fingerprint <span class="fingerprint">${entry.hash.slice(0, 12)}</span>. It shows later that nothing was changed since.</p>`
+      : '',
   ];
   return paper(`Quote: ${brief.piece}`, body.join('\n'), style);
 }
