@@ -32,7 +32,7 @@ describe('a new commission', () => {
 
   it('of another piece has its own sheets and those of the box that serve every piece', () => {
     const { root, templates } = shop();
-    for (const name of ['03-wood-and-air.ipynb', '05-joints.ipynb', '10-record.ipynb'])
+    for (const name of ['03-wood-and-air.ipynb', '05-joints.ipynb', '10-days-and-record.ipynb'])
       writeSheet(templates, name, '1');
     const pieces = join(root, 'worksheets', 'pieces');
     mkdirSync(join(pieces, 'bookcase'), { recursive: true });
@@ -40,7 +40,7 @@ describe('a new commission', () => {
     writeSheet(pieces, '01-brief.ipynb', "job.decide('brief', { any })");
     writeSheet(join(pieces, 'bookcase'), '02-sizing.ipynb', "job.decide('sizing', { bookcase })");
     const { folder, sheets } = newCommission({ root, templates, ...order, piece: 'bookcase' });
-    expect(sheets).toEqual(['01-brief.ipynb', '02-sizing.ipynb', '03-wood-and-air.ipynb', '10-record.ipynb']);
+    expect(sheets).toEqual(['01-brief.ipynb', '02-sizing.ipynb', '03-wood-and-air.ipynb', '10-days-and-record.ipynb']);
     expect(readdirSync(folder).sort()).toEqual(sheets);
     expect(readFileSync(join(folder, '01-brief.ipynb'), 'utf8')).toContain('any');
     expect(readFileSync(join(folder, '02-sizing.ipynb'), 'utf8')).toContain('bookcase');

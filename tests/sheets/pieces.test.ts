@@ -34,6 +34,7 @@ beforeAll(async () => {
   for (const piece of kinds) {
     const { folder } = newCommission({ root: daybook, title: piece, date: '2026-01-02', templates, piece });
     changeParameter(folder, '07-stock-and-cutting.ipynb', 'boards: [', `boards: [ ${boards}`);
+    changeParameter(folder, '07-stock-and-cutting.ipynb', "figure: [['side', 'front', 'side', 'back']]", 'figure: []');
   }
   for (const pair of [kinds.slice(0, 2), kinds.slice(2)])
     await Promise.all(pair.map(async (kind) => outcomes.set(kind, await work(folderOf(kind)))));
@@ -42,10 +43,10 @@ afterAll(() => rmSync(daybook, { recursive: true, force: true, maxRetries: 5 }))
 
 describe.each(kinds)('a commission that is a %s', (kind) => {
   test('is worked from brief to record in one go', () => {
-    expect(outcomes.get(kind)?.said).toMatch(/^Recorded: 5 new decisions\.$/m);
+    expect(outcomes.get(kind)?.said).toMatch(/^Recorded: 6 new decisions\.$/m);
     expect(outcomes.get(kind)?.status).toBe(0);
     const { entries, faults, stale } = checkCommission(folderOf(kind));
-    expect(entries.map(({ what }) => what)).toEqual(['brief', 'sizing', 'air', 'stock', 'quote']);
+    expect(entries.map(({ what }) => what)).toEqual(['brief', 'sizing', 'air', 'stock', 'quote', 'days']);
     expect([faults, stale]).toEqual([[], []]);
     expect(entries[1]?.results).toMatchObject({ kind });
   });
@@ -60,7 +61,7 @@ describe.each(kinds)('a commission that is a %s', (kind) => {
 
   test('no sheet of it is left with an error', () => {
     const sheets = readdirSync(folderOf(kind)).filter((name) => name.endsWith('.ipynb'));
-    expect(sheets).toHaveLength(6);
+    expect(sheets).toHaveLength(7);
     for (const file of sheets)
       expect(JSON.stringify(readNotebook(join(folderOf(kind), file)).cells)).not.toContain('"stderr"');
   });

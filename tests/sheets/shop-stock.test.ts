@@ -25,6 +25,7 @@ test('the next commission is offered the offcuts of the one before, beside its o
     const next = copyOf(folder, 'next');
     for (const name of readdirSync(next)) if (name.endsWith('.ipynb') && name !== sheet) rmSync(join(next, name));
     changeParameter(next, sheet, "boardsFile: ''", "boardsFile: 'boards.csv'");
+    changeParameter(next, sheet, 'stockToday: false', 'stockToday: true');
     changeParameter(next, sheet, "figure: [['side', 'front', 'side', 'back']]", 'figure: []');
     writeFileSync(
       join(next, 'boards.csv'),

@@ -74,11 +74,13 @@ export interface Commission<D = Decisions> {
   keep(file: string, text: string): void;
   /**
    * Boards that lie in the shop, from `stock.json` beside the commissions' folder: the maker's own and the offcuts of other
-   * commissions. A check sees what the commission saw when it was planned. In practice and in the demonstration there are none.
+   * commissions. Once `stock` is decided, what the commission saw when it was planned, so that it can be run again years later.
+   * In practice and in the demonstration there are none.
    *
+   * @param options.today  what lies there today, whatever it was planned with
    * @throws ShopError  a file that cannot be read, naming the board and the field at fault
    */
-  stock(): StockOffered;
+  stock(options?: { today?: boolean }): StockOffered;
   /**
    * Writes into the shop's stock what the standing `stock` decision uses of it and the offcuts it gives back; done twice, it
    * counts once. In practice, in the demonstration and in a check nothing is written.
@@ -153,9 +155,10 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       say(`Kept in the commission's folder: ${file}`);
     },
 
-    stock() {
+    stock({ today = false } = {}) {
       if (practice || invented) return { boards: [], marks: [] };
-      offered = stockOffered(folder, rehearsal !== undefined);
+      const planned = latest(entries(), 'stock')?.inputs as { offered?: StockOffered } | undefined;
+      offered = (today ? undefined : planned?.offered) ?? stockOffered(folder, rehearsal !== undefined);
       return offered;
     },
 

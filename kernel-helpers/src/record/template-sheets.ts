@@ -3,7 +3,13 @@ import { basename, dirname, join } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
 
 /** Sheets of a box that serve every piece. */
-const shared = ['03-wood-and-air.ipynb', '07-stock-and-cutting.ipynb', '09-hours-cost-quote.ipynb', '10-record.ipynb'];
+const shared = [
+  '03-wood-and-air.ipynb',
+  '07-stock-and-cutting.ipynb',
+  '09-hours-cost-quote.ipynb',
+  '10-days-and-record.ipynb',
+  '11-closing.ipynb',
+];
 
 /**
  * The template sheets that a commission is made of, by the names they get in its folder: for a box, all in the folder of
