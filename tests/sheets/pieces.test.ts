@@ -17,6 +17,8 @@ const boards = ['P', 'Q', 'R', 'S', 'T', 'U']
   .map((mark) => `{ mark: '${mark}', thickness: '5/4', width: '8 in', length: '10 ft', price: 9 },`)
   .join(' ');
 
+const sheets = `{ mark: 'X', thickness: '1/4 in', width: '48 in', length: '96 in', price: 40 },`;
+
 function work(folder: string): Promise<{ status: number | null; said: string }> {
   const run = spawn(process.execPath, [join(root, 'kernel-helpers', 'dist', 'command.js'), 'work', folder], {
     cwd: root,
@@ -34,6 +36,7 @@ beforeAll(async () => {
   for (const piece of kinds) {
     const { folder } = newCommission({ root: daybook, title: piece, date: '2026-01-02', templates, piece });
     changeParameter(folder, '07-stock-and-cutting.ipynb', 'boards: [', `boards: [ ${boards}`);
+    changeParameter(folder, '07-stock-and-cutting.ipynb', 'sheets: [', `sheets: [ ${sheets}`);
     changeParameter(folder, '07-stock-and-cutting.ipynb', "figure: [['side', 'front', 'side', 'back']]", 'figure: []');
   }
   for (const pair of [kinds.slice(0, 2), kinds.slice(2)])

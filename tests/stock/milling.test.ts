@@ -76,7 +76,7 @@ describe('milling', () => {
     [[], 'possible: one board or more'],
     [
       [{ mark: 'A', thickness: '4/4', width: '0', length: '8 ft', price: 1 }],
-      '0.width: "0" given; possible: 1 in to 40 in',
+      '0.width: "0" given; possible: 1 in to 60 in',
     ],
     [
       [{ mark: 'A', thickness: '4/4', width: '8', length: '8 ft', price: -1 }],

@@ -39,6 +39,13 @@ describe("the shop's stock", () => {
     expect(stockAfter(once, 'third', stale).notices).toEqual(['Board S1 is used by first too: look at both.']);
   });
 
+  it('leaves out an offcut whose mark stands on another board, such as that of a copied commission, and says so', () => {
+    const once = take([], ['S1-1', 'S1-2']).stock;
+    const { stock, notices } = take([], ['S1-1', 'S2-1'], once, 'copy');
+    expect(notices).toEqual(['Offcut S1-1 is left out: that mark stands on another board of the stock.']);
+    expect(marks(stockFor(stock))).toEqual(['S1', 'S2', 'S1-1', 'S1-2', 'S2-1']);
+  });
+
   it('never gives a mark away twice, even one that was used up', () => {
     const once = take(['S1'], ['S1-1']).stock;
     const second = take(['S1-1'], [], once, 'second').stock;

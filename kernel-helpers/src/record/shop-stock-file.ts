@@ -60,7 +60,7 @@ export function turnStock(folder: string, { boards, offcuts = [] }: StockTaken, 
       readShopStock(next);
       const text = `${JSON.stringify(next, null, 2)}\n`;
       if (!existsSync(path) || readFileSync(path, 'utf8') !== text) replaceFile(path, text);
-      const kept = offcuts.map(({ mark }) => mark).join(', ');
+      const kept = stock.commissions[name]?.offcuts.map(({ mark }) => mark).join(', ');
       return [`In the shop's stock: ${kept ? `offcuts ${kept}` : 'no offcut from this plan'}.`, ...notices];
     });
   } catch (error) {

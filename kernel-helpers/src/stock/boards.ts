@@ -49,7 +49,7 @@ const bend = (why: string) => size({ least: 0, most: 6, why }).optional();
 const boardFields: z.ZodType<Board> = z.strictObject({
   mark: words('what is chalked on the board'),
   thickness: size({ least: 0.125, most: 6, why: 'measured thickness; rough 4/4 is 1 in' }),
-  width: size({ least: 1, most: 40, why: 'width of the board' }),
+  width: size({ least: 1, most: 60, why: 'width of the board or sheet' }),
   length: size({ least: 3, most: 240, why: 'length of the board' }),
   price: amount({ least: 0, most: 10000, why: 'price of a board foot' }),
   inHand: z.boolean({ error: 'possible: true or false (whether it lies in the shop)' }).optional(),

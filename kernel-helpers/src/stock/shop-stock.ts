@@ -77,7 +77,7 @@ export function stockFor({ boards, commissions }: ShopStock, commission?: string
  *
  * @param turn  what the commission was offered, the boards it uses (those that are not the shop's are passed over), its offcuts
  * @returns a new stock, and notices: a board that another commission has used in the meantime, an offcut that another has used
- *   and that this plan no longer gives
+ *   and that this plan no longer gives, an offcut whose mark stands on another board of the stock and that is left out
  */
 export function stockAfter(
   stock: ShopStock,
@@ -98,6 +98,13 @@ export function stockAfter(
         .filter((mark) => gone.includes(mark))
         .map((mark) => `Offcut ${mark} is used by ${name}, but this plan no longer gives it: look at both.`),
     ]);
-  const commissions = { ...stock.commissions, [commission]: { ...turn, used } };
+  const standing = stockFor(stock, commission).marks;
+  const [clashing, offcuts] = [true, false].map((clash) =>
+    turn.offcuts.filter(({ mark }) => standing.includes(mark) === clash),
+  ) as [Board[], Board[]];
+  notices.push(
+    ...clashing.map(({ mark }) => `Offcut ${mark} is left out: that mark stands on another board of the stock.`),
+  );
+  const commissions = { ...stock.commissions, [commission]: { ...turn, used, offcuts } };
   return { stock: { ...stock, commissions }, notices };
 }
