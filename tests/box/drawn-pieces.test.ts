@@ -37,6 +37,8 @@ const bookcases = fc
     backThickness: sixteenths(0.125, 0.5),
     backRabbet: sixteenths(0.125, 0.5),
   })
+  // An inch or more between shelves.
+  .filter(({ height, plinth, shelves, thickness }) => height - plinth - (shelves + 2) * thickness >= shelves + 1)
   .map((design) => sizeBookcase(design));
 const drawers = fc
   .record({

@@ -39,7 +39,7 @@ const pieces: [string, fc.Arbitrary<DrawnPiece>, string[]][] = [
         height: inches(24, 120),
         depth: inches(4, 36),
         shelves: fc.integer({ min: 1, max: 9 }),
-        plinth: inches(0, 6),
+        plinth: inches(0, 5),
       })
       .map((design) => drawnBookcase(sizeBookcase(design))),
     ['back', 'bottom', 'left side', 'right side', 'shelf', 'top'],
