@@ -38,7 +38,8 @@ describe('the bench list', () => {
     expect(textOf('Cut the grooves')).toContain(
       'lid: fence 4 29/64 in, then 4 37/64 in from the near side of the cutter; cutter 1/8 in, 1/4 in high',
     );
-    expect(textOf('Rabbet, plane and fit the lid')).toContain('plane to 6 21/32 in at 8 % moisture');
+    expect(textOf('Rabbet, plane and fit the lid')).toContain('plane the lid to 6 21/32 in at 8 % moisture');
+    expect(textOf('Rabbet, plane and fit the lid')).toContain('upper edge down to 4 29/64 in');
     expect(textOf('Rabbet, plane and fit the lid')).toContain('1/4 in wide, 17/64 in deep');
     expect(textOf('coat 1 of 3')).toContain('2 coats');
   });

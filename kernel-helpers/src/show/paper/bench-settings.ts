@@ -69,12 +69,16 @@ function fromBottom(box: SizedBox, kind: string): number {
 }
 
 function lidSettings(
-  { design }: SizedBox,
+  { design, parts }: SizedBox,
   lid: { fittedWidth: number; fittingMoisture: number; fittedTongue: number },
   length: (inches: number) => string,
 ): string[] {
+  const front = parts.find(({ name }) => name === 'front');
   return [
-    `plane to ${length(lid.fittedWidth)} at ${lid.fittingMoisture} % moisture; measure the moisture first`,
+    ...(front?.widthBefore
+      ? [`lower the front first: its upper edge down to ${length(front.width)} from the lower`]
+      : []),
+    `plane the lid to ${length(lid.fittedWidth)} at ${lid.fittingMoisture} % moisture; measure the moisture first`,
     `rabbet the upper face along both long edges and the back end: ${length(design.lidGrooveDepth)} wide, ${length(design.lidThickness - lid.fittedTongue)} deep`,
     `so that the tongue is ${formatLength(lid.fittedTongue, { system: 'caliper' })} thick`,
   ];
