@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { grooveRuns } from '../../kernel-helpers/src/joints/groove-runs.js';
 import { benchListPage } from '../../kernel-helpers/src/show/paper/bench-list.js';
 import { benchSettings } from '../../kernel-helpers/src/show/paper/bench-settings.js';
-import { roughParts } from '../../kernel-helpers/src/stock/rough-parts.js';
 import { box, dovetails, fingers } from '../money/a-box.js';
 import { boxDays } from './a-schedule.js';
 import { dangerous, elementsOf } from './read-html.js';
@@ -10,9 +10,22 @@ const made = boxDays('2027-02-12');
 const decided = {
   units: 'tape' as const,
   piece: box,
-  rough: roughParts({ parts: box.parts }),
+  blanks: [
+    {
+      name: 'blank 1',
+      parts: ['side 1', 'front', 'side 2', 'back'],
+      length: 41,
+      width: 5.25,
+      thickness: 0.5,
+      because: 'figure' as const,
+    },
+    { name: 'lid', parts: ['lid'], length: 12, width: 7, thickness: 0.5, because: 'part' as const },
+  ],
   joint: { layout: dovetails, firstBoards: 'front and back' },
-  grooves: [{ name: 'lid', offsets: [0, 0.125], depths: [0.125, 0.25] }],
+  grooves: {
+    runs: grooveRuns({ box, joints: { layout: dovetails, firstBoards: 'front and back' } }),
+    passes: [{ name: 'lid', offsets: [0, 0.125], depths: [0.125, 0.25] }],
+  },
   lid: { fittedWidth: 6.65625, fittingMoisture: 8, fittedTongue: 0.24 },
   finish: 'shellac-2-coats',
 };
@@ -31,16 +44,17 @@ describe('the bench list', () => {
   });
 
   it('sets up beside the step: sizes, gauge, dividers, passes, the lid', () => {
-    expect(textOf('Crosscut and rip rough')).toContain('2 side: 11 1/2 in');
-    expect(textOf('Rip and crosscut to final size')).toContain('6 21/32 in');
+    expect(textOf('Crosscut and rip rough')).toContain('blank 1 (side 1, front, side 2, back): 41 in');
+    expect(textOf('Flatten and thickness')).toContain('planed whole');
+    expect(textOf('Rip and crosscut to final size')).toContain('6 23/32 in: 1/16 in over');
     expect(textOf('Lay out the joint')).toContain('marking gauge 5/8 in');
     // The lid's groove begins where the front is lowered to: 1/4 foot, 13/64 bottom, 4 in clear.
     expect(textOf('Cut the grooves')).toContain(
-      'lid: fence 4 29/64 in, then 4 37/64 in from the near side of the cutter; cutter 1/8 in, 1/4 in high',
+      'lid: fence 4 29/64 in, then 4 37/64 in from the near side of the cutter; raise it to 1/8 in, then 1/4 in',
     );
     expect(textOf('Rabbet, plane and fit the lid')).toContain('plane the lid to 6 21/32 in at 8 % moisture');
-    expect(textOf('Rabbet, plane and fit the lid')).toContain('upper edge down to 4 29/64 in');
-    expect(textOf('Rabbet, plane and fit the lid')).toContain('1/4 in wide, 17/64 in deep');
+    expect(textOf('Cut the grooves')).toContain('upper edge down to 4 29/64 in from the lower, before glue-up');
+    expect(textOf('Rabbet, plane and fit the lid')).toContain('1/4 in wide, 0.260 in (6.60 mm) deep');
     expect(textOf('coat 1 of 3')).toContain('2 coats');
   });
 

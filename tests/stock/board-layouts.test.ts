@@ -71,6 +71,22 @@ describe('the list by set-up', () => {
     );
   });
 
+  it('keeps the cuts of a board in their order: a stop measures from the end that the cut before has made', () => {
+    fc.assert(
+      fc.property(fc.tuple(sawnAtRandom, sawnAtRandom), (pair) => {
+        const marked = pair.map((sawn, i) => ({ ...sawn, board: { ...sawn.board, mark: 'AB'[i] as string } }));
+        const own = trimmedBoards({ boards: marked.map(({ board }) => ({ ...board, price: 1 })) });
+        const list = setUps({ layouts: boardLayouts({ plan: planOf(...marked), boards: own, kerf }), kerf });
+        for (const mark of 'AB') {
+          const numbers = list.flatMap(({ pieces }) =>
+            pieces.flatMap((piece) => new RegExp(`board ${mark}: cut (\\d+)`).exec(piece)?.[1] ?? []),
+          );
+          expect(numbers.map(Number)).toEqual(numbers.map(Number).sort((a, b) => a - b));
+        }
+      }),
+    );
+  });
+
   it('planes and cuts to final size from large to small', () => {
     const rough = [
       {

@@ -24,14 +24,14 @@ interface Area {
 const same = 1 / 128;
 
 /**
- * All cuts and passes by machine and setting: stop, fence or thickness is set once, and all that is for it is done. Rough cuts
- * come first, board by board in the order of their numbers; then blanks are planed, cut apart, and parts brought to size. The
- * setting of a rough cut is the size of the piece that is kept.
+ * All cuts and passes by machine and setting: stop, fence or thickness is set once, and all that is for it is done, as far as
+ * the order of each board's cuts allows. Rough cuts come first; then blanks are planed, cut apart, and parts brought to size.
+ * The setting of a rough cut is the size of the piece that is kept.
  *
  * @param work.layouts  see `boardLayouts`; in
  * @param work.milling  see `millingLoss`; nothing for sheets, which are sawn to size at once
  * @param work.kerf  of the saw, in
- * @returns in each stage the largest setting first, so that a stop only moves one way
+ * @returns planing and final sizes with the largest setting first, so that a stop only moves one way
  * @throws ShopError  a cut that does not go right across a piece: it cannot be sawn
  * @see common practice, no source
  */
@@ -41,33 +41,54 @@ export function setUps(work: {
   kerf: number;
 }): SetUp[] {
   const { layouts, milling, kerf } = work;
-  const all: SetUp[] = layouts.flatMap((layout) => sawn(layout, kerf));
-  for (const { name, parts, thickness, because } of milling?.toCut.blanks ?? []) {
-    const pieces = [because === 'part' ? name : `${name} (${parts.join(', ')})`];
-    all.push({ stage: 'planing', machine: 'planer', setting: thickness, pieces });
-  }
-  for (const { name, count, finished } of milling?.rough ?? []) {
+  const cuts = layouts.map((layout) => sawn(layout, kerf));
+  const of = (stage: SetUp['stage']) => inTurn(cuts.map((board) => board.filter((cut) => cut.stage === stage)));
+  const planing: SetUp[] = (milling?.toCut.blanks ?? []).map(({ name, parts, thickness, because }) => ({
+    stage: 'planing',
+    machine: 'planer',
+    setting: thickness,
+    pieces: [because === 'part' ? name : `${name} (${parts.join(', ')})`],
+  }));
+  const final: SetUp[] = (milling?.rough ?? []).flatMap(({ name, count, finished }): SetUp[] => {
     const pieces = [count === 1 ? name : `${name}, ${count} pieces`];
-    all.push({ stage: 'final', machine: 'rip fence', setting: finished.width, pieces });
-    all.push({ stage: 'final', machine: 'crosscut stop', setting: finished.length, pieces });
-  }
+    return [
+      { stage: 'final', machine: 'rip fence', setting: finished.width, pieces },
+      { stage: 'final', machine: 'crosscut stop', setting: finished.length, pieces },
+    ];
+  });
+  return [...of('rough'), ...together(planing), ...of('parting'), ...together(final)];
+}
+
+const alike = (a: SetUp, b: SetUp) => a.machine === b.machine && Math.abs(a.setting - b.setting) < same;
+
+/** Largest setting first; final rips before crosscuts, so that a torn corner goes with the end. */
+function together(all: readonly SetUp[]): SetUp[] {
   const list: SetUp[] = [];
   for (const next of all) {
-    const before = list.find(
-      ({ stage, machine, setting }) =>
-        stage === next.stage && machine === next.machine && Math.abs(setting - next.setting) < same,
-    );
+    const before = list.find((setUp) => alike(setUp, next));
     if (before) before.pieces.push(...next.pieces);
     else list.push({ ...next, pieces: [...next.pieces] });
   }
-  return list.sort((a, b) => rank(a) - rank(b) || b.setting - a.setting);
+  const last = ({ machine }: SetUp) => (machine === 'crosscut stop' ? 1 : 0);
+  return list.sort((a, b) => last(a) - last(b) || b.setting - a.setting);
 }
 
-/** Rough crosscuts before rips; final rips before crosscuts, so that a torn corner goes with the end. */
-function rank({ stage, machine }: SetUp): number {
-  const stages = { rough: 0, planing: 2, parting: 3, final: 4 };
-  const second = stage === 'final' ? machine === 'crosscut stop' : machine === 'rip fence';
-  return stages[stage] + (second ? 1 : 0);
+/**
+ * Cuts of several boards with as few settings as their order allows. A board's cuts stay in the order of their numbers: a stop
+ * measures from an end that the cut before has made.
+ */
+function inTurn(boards: readonly (readonly SetUp[])[]): SetUp[] {
+  const waiting = boards.map((cuts) => [...cuts]);
+  const list: SetUp[] = [];
+  for (;;) {
+    const heads = waiting.flatMap(([head]) => head ?? []);
+    const first = ({ machine }: SetUp) => (machine === 'crosscut stop' ? 0 : 1);
+    const [next] = heads.sort((a, b) => first(a) - first(b) || b.setting - a.setting);
+    if (!next) return list;
+    const pieces: string[] = [];
+    for (const cuts of waiting) while (cuts[0] && alike(cuts[0], next)) pieces.push(...(cuts.shift()?.pieces ?? []));
+    list.push({ ...next, pieces });
+  }
 }
 
 /** Each cut of a board with its setting. */

@@ -72,8 +72,8 @@ function partMarks({ solids }: DrawnPiece, axis: 'x' | 'y' | 'z'): Mark[] {
 function alongMarks({ overall, design, parts }: MarkedBox, along: 'length' | 'width'): Mark[] {
   const end = design.proud + design.stockThickness;
   const whole = overall[along];
-  const lid = parts.find(({ name }) => name === 'lid');
-  const lidFrom = along === 'length' ? design.proud : (whole - (lid?.width ?? 0)) / 2;
+  // How wide the lid is planed is settled on the day it is fitted: only its length is marked.
+  const lid = along === 'length' ? parts.find(({ name }) => name === 'lid') : undefined;
   return [
     { at: 0, what: 'end of the board' },
     ...(design.proud > 0 ? [{ at: design.proud, what: 'outside face' }] : []),
@@ -83,8 +83,8 @@ function alongMarks({ overall, design, parts }: MarkedBox, along: 'length' | 'wi
     { at: whole, what: 'end of the board' },
     ...(lid
       ? [
-          { at: lidFrom, what: 'lid' },
-          { at: lidFrom + lid[along], what: 'lid' },
+          { at: design.proud, what: 'lid' },
+          { at: design.proud + lid.length, what: 'lid' },
         ]
       : []),
   ];

@@ -1,10 +1,11 @@
 import type { Brief } from '../../box/brief.js';
-import type { PiecePart, SizedPiece } from '../../box/piece.js';
+import type { SizedPiece } from '../../box/piece.js';
 import type { SizedBox } from '../../box/size-box.js';
 import { sizedBox } from '../../box/sized-box.js';
 import type { CornerLayout } from '../../joints/corner.js';
+import type { GrooveRun } from '../../joints/groove-runs.js';
 import { formatLength } from '../../measure/length.js';
-import type { RoughPart } from '../../stock/rough-parts.js';
+import type { Blank } from '../../stock/blanks.js';
 
 import { moistureExcluding } from '../../wood/moisture-excluding.js';
 
@@ -20,26 +21,32 @@ export type BenchSettings = Record<string, string[]>;
 export function benchSettings(decided: {
   units: Brief['units'];
   piece: SizedPiece;
-  rough: RoughPart[];
+  blanks: readonly Blank[];
   joint?: { layout: CornerLayout; firstBoards: string };
-  grooves?: { name: string; offsets: number[]; depths: number[] }[];
+  grooves?: { runs: GrooveRun[]; passes: { name: string; offsets: number[]; depths: number[] }[] };
   lid?: { fittedWidth: number; fittingMoisture: number; fittedTongue: number };
   finish: string;
 }): BenchSettings {
-  const { units, piece, rough, joint, grooves = [], lid, finish } = decided;
+  const { units, piece, blanks, joint, grooves, lid, finish } = decided;
   const length = (inches: number) => formatLength(inches, { system: units, denominator: 64 });
   const size = (...sides: number[]) => sides.map(length).join(' x ');
   const { overall, parts } = piece;
-  const wood = parts.filter(({ material }) => material === 'wood');
-  const finished = (part: PiecePart) => (part.name === 'lid' && lid ? { ...part, width: lid.fittedWidth } : part);
   const settings: BenchSettings = {
-    'rough-cut': rough.map(
-      ({ name, count, length, width, called }) => `${count} ${name}: ${size(length, width)}, from ${called}`,
+    // Pieces too short for the planer stay in their blank until they are planed: they are never fed alone.
+    'rough-cut': blanks.map(
+      (blank) => `${inBlank(blank)}: ${size(blank.length, blank.width)}; cuts as numbered in sheet 07`,
     ),
-    'flatten-and-thickness': wood.map(({ name, count, thickness }) => `${count} ${name}: ${length(thickness)} thick`),
-    'final-size': parts
-      .map(finished)
-      .map(({ name, count, length, width, widthBefore }) => `${count} ${name}: ${size(length, widthBefore ?? width)}`),
+    'flatten-and-thickness': [
+      ...blanks.map((blank) => `${inBlank(blank)}: ${length(blank.thickness)} thick, planed whole`),
+      ...(blanks.some((blank) => blank.parts.length > 1) ? ['then part the blanks by the numbered cuts'] : []),
+    ],
+    'final-size': parts.map((part) =>
+      part.name === 'lid' && lid
+        ? `${part.count} lid: ${size(part.length, lid.fittedWidth + 1 / 16)}: 1/16 in over, planed off when it is fitted`
+        : `${part.count} ${part.name}: ${size(part.length, part.widthBefore ?? part.width)}`,
+    ),
+    sanding: ['inside faces and bottom only, never the joint or a groove; grades in sheet 08'],
+    'clean-up': ['outside faces now; grades in sheet 08'],
     'glue-up': [`dry-fit first; outside ${size(overall.length, overall.width)}, diagonals alike`, 'bottom goes in now'],
     'finish-1': finish === '' ? [] : [finishWords(finish)],
   };
@@ -49,18 +56,41 @@ export function benchSettings(decided: {
     ...settings,
     ...(joint ? jointSettings(joint.layout, joint.firstBoards, length) : {}),
     grooves: [
+      ...stops(grooves?.runs ?? [], length),
       ...box.grooves.map(
         ({ board, groove, fromBottom, width, depth }) =>
           `${board}, ${groove}: ${length(fromBottom)} from the lower edge, ${length(width)} high, ${length(depth)} deep`,
       ),
-      ...grooves.map(
+      ...(grooves?.passes ?? []).map(
         ({ name, offsets, depths }) =>
-          `${name}: fence ${offsets.map((offset) => length(fromBottom(box, name) + offset)).join(', then ')} from the near side of the cutter; cutter ${depths.map(length).join(', ')} high`,
+          `${name}: fence ${offsets.map((offset) => length(fromBottom(box, name) + offset)).join(', then ')} from the near side of the cutter; raise it to ${depths.map(length).join(', then ')}`,
       ),
       'chisel the stopped ends square',
+      ...lowered(box, length),
     ],
+    carving: ['lettering and handle as drawn in sheet 08; lettering.dxf holds the way of the bit'],
+    lettering: ['lettering and handle as drawn in sheet 08; lettering.svg is full size, to trace'],
     lid: lid ? lidSettings(box, lid, length) : [],
   };
+}
+
+const inBlank = ({ name, parts }: Blank) => (parts.length > 1 ? `${name} (${parts.join(', ')})` : name);
+
+/** Where each stopped groove begins and ends along its board. */
+function stops(runs: readonly GrooveRun[], length: (inches: number) => string): string[] {
+  return runs.map(({ board, groove, from, to, ends }) =>
+    ends.every((end) => end === 'through')
+      ? `${board}, ${groove}: through at both ends`
+      : `${board}, ${groove}: from ${length(from)} to ${length(to)}${board === 'side' ? ' from the front end, the two sides mirrored' : ''}`,
+  );
+}
+
+/** The front's upper edge comes down when joint and grooves are cut, and before it is glued in. */
+function lowered({ parts }: SizedBox, length: (inches: number) => string): string[] {
+  const front = parts.find(({ name }) => name === 'front');
+  return front?.widthBefore
+    ? [`front: its upper edge down to ${length(front.width)} from the lower, before glue-up`]
+    : [];
 }
 
 /** Lower edge of a kind of groove, in. */
@@ -69,17 +99,13 @@ function fromBottom(box: SizedBox, kind: string): number {
 }
 
 function lidSettings(
-  { design, parts }: SizedBox,
+  { design }: SizedBox,
   lid: { fittedWidth: number; fittingMoisture: number; fittedTongue: number },
   length: (inches: number) => string,
 ): string[] {
-  const front = parts.find(({ name }) => name === 'front');
   return [
-    ...(front?.widthBefore
-      ? [`lower the front first: its upper edge down to ${length(front.width)} from the lower`]
-      : []),
     `plane the lid to ${length(lid.fittedWidth)} at ${lid.fittingMoisture} % moisture; measure the moisture first`,
-    `rabbet the upper face along both long edges and the back end: ${length(design.lidGrooveDepth)} wide, ${length(design.lidThickness - lid.fittedTongue)} deep`,
+    `rabbet the upper face along both long edges and the back end: ${length(design.lidGrooveDepth)} wide, ${formatLength(design.lidThickness - lid.fittedTongue, { system: 'caliper' })} deep`,
     `so that the tongue is ${formatLength(lid.fittedTongue, { system: 'caliper' })} thick`,
   ];
 }
@@ -94,7 +120,7 @@ function jointSettings(joint: CornerLayout, firstBoards: string, length: (inches
     return {
       'lay-out-joint': [
         `${joint.tails.length} tails on ${firstBoards}`,
-        `marking gauge ${length(joint.gaugeSetting)}, dividers ${length(joint.dividerSetting)}`,
+        `marking gauge ${length(joint.gaugeSetting)}, dividers ${formatLength(joint.dividerSetting, { system: 'caliper' })}`,
         `bevel ${joint.sawAngle.toFixed(1)} degrees, one across to ${joint.slope} along`,
       ],
       'cut-joint': ['both tail boards together; trace the pins from the tails'],
