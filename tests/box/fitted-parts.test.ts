@@ -7,9 +7,9 @@ import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 const box = sizeBox({ insideLength: 9.5, insideWidth: 6.25, insideDepth: 4, species: 'walnut-black' });
 const bookcase = sizeBookcase({ species: 'cherry-black', width: 30, height: 48, depth: 11, shelves: 3 });
 
-it("a box's lid is cut as wide as it was fitted, and every other part as it was sized", () => {
+it("a box's lid is sawn 1/16 in over the width it is planed to when it is fitted, and every other part as it was sized", () => {
   const parts = fittedParts({ piece: box, lid: { fittedWidth: 6.6 } });
-  expect(parts.find(({ name }) => name === 'lid')?.width).toBe(6.6);
+  expect(parts.find(({ name }) => name === 'lid')?.width).toBe(6.6 + 1 / 16);
   expect(parts.filter(({ name }) => name !== 'lid')).toEqual(box.parts.filter(({ name }) => name !== 'lid'));
   expect(fittedParts({ piece: box })).toEqual(box.parts);
 });

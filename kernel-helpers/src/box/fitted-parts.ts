@@ -2,12 +2,15 @@ import { z } from 'zod';
 import { readParameters, size } from '../measure/parameters.js';
 import type { PiecePart, SizedPiece } from './piece.js';
 
+/** Left on a lid's width at the saw, to be planed off when it is fitted: common practice, no source. In. @internal */
+export const overWidth = 1 / 16;
+
 const fields = z.object({
   widestBoard: size({ least: 1, most: 36, why: 'widest part cut from one board' }).default(36),
 });
 
 /**
- * The parts of a piece as they are cut: its lid as wide as its own sheet settled, and parts wider than any board as the boards
+ * The parts of a piece as they are cut: its lid 1/16 in wider than its own sheet settled, to be planed off when it is fitted, and parts wider than any board as the boards
  * they are glued up from, all of one width.
  *
  * @param cut.piece  the decision `sizing`
@@ -24,7 +27,7 @@ export function fittedParts(cut: {
   const { piece, lid, ...typed } = cut;
   const { widestBoard } = readParameters(fields, typed);
   return piece.parts
-    .map((part) => (part.name === 'lid' && lid ? { ...part, width: lid.fittedWidth } : part))
+    .map((part) => (part.name === 'lid' && lid ? { ...part, width: lid.fittedWidth + overWidth } : part))
     .map((part) => (part.material === 'wood' ? gluedUp(part, widestBoard) : part));
 }
 

@@ -1,4 +1,5 @@
 import type { Brief } from '../../box/brief.js';
+import { overWidth } from '../../box/fitted-parts.js';
 import type { SizedPiece } from '../../box/piece.js';
 import type { SizedBox } from '../../box/size-box.js';
 import { sizedBox } from '../../box/sized-box.js';
@@ -42,7 +43,7 @@ export function benchSettings(decided: {
     ],
     'final-size': parts.map((part) =>
       part.name === 'lid' && lid
-        ? `${part.count} lid: ${size(part.length, lid.fittedWidth + 1 / 16)}: 1/16 in over, planed off when it is fitted`
+        ? `${part.count} lid: ${size(part.length, lid.fittedWidth + overWidth)}: ${length(overWidth)} over, planed off when it is fitted`
         : `${part.count} ${part.name}: ${size(part.length, part.widthBefore ?? part.width)}`,
     ),
     sanding: ['inside faces and bottom only, never the joint or a groove; grades in sheet 08'],
