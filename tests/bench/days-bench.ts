@@ -6,17 +6,7 @@ import { estimateHours } from '../../kernel-helpers/src/money/hours.js';
 import { boxOperations, type Counts } from '../../kernel-helpers/src/money/operations.js';
 import type { BenchStep } from '../../kernel-helpers/src/time/bench-steps.js';
 import { schedule } from '../../kernel-helpers/src/time/schedule.js';
-
-function medianOf(runs: number, work: () => unknown): number {
-  const times = Array.from({ length: runs }, () => {
-    const began = performance.now();
-    work();
-    return performance.now() - began;
-  });
-  return times.sort((a, b) => a - b)[Math.floor(runs / 2)] as number;
-}
-
-const say = (what: string, milliseconds: number) => console.log(`${what.padEnd(52)} ${milliseconds.toFixed(1)} ms`);
+import { medianOf, say } from './timing.js';
 
 /** Each step rests on the one five before it, so that five chains run side by side; every tenth has to wait. */
 function steps(count: number): BenchStep[] {

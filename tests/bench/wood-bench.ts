@@ -9,17 +9,7 @@ import { conditionsOf } from '../../kernel-helpers/src/wood/board-in-air.js';
 import { dailyAir } from '../../kernel-helpers/src/wood/daily-air.js';
 import { moistureThroughTime } from '../../kernel-helpers/src/wood/drying.js';
 import { Slab } from '../../kernel-helpers/src/wood/slab.js';
-
-function medianOf(runs: number, work: () => unknown): number {
-  const times = Array.from({ length: runs }, () => {
-    const began = performance.now();
-    work();
-    return performance.now() - began;
-  });
-  return times.sort((a, b) => a - b)[Math.floor(runs / 2)] as number;
-}
-
-const say = (what: string, milliseconds: number) => console.log(`${what.padEnd(52)} ${milliseconds.toFixed(1)} ms`);
+import { medianOf, say } from './timing.js';
 
 const months = yearOfAir({
   place: 'chicago-ohare',

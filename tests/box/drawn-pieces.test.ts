@@ -10,17 +10,8 @@ import { drawnSolidTop } from '../../kernel-helpers/src/box/drawn-solid-top.js';
 import { sizeFrameAndPanel } from '../../kernel-helpers/src/box/frame-and-panel.js';
 import type { SizedPiece } from '../../kernel-helpers/src/box/piece.js';
 import { sizeSolidTop } from '../../kernel-helpers/src/box/solid-top.js';
+import { cherry } from './cherry.js';
 
-const cherry = {
-  species: 'cherry-black',
-  ringAngle: 0,
-  fittingMoisture: 8,
-  air: [],
-  moistures: [
-    { month: 1, moisture: 7 },
-    { month: 7, moisture: 10 },
-  ],
-};
 const sixteenths = (least: number, most: number) =>
   fc.integer({ min: least * 16, max: most * 16 }).map((marks) => marks / 16);
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { sizeBookcase } from '../../kernel-helpers/src/box/bookcase.js';
-import { fittedParts } from '../../kernel-helpers/src/box/fitted-parts.js';
+import { fittedParts, withFittedLid } from '../../kernel-helpers/src/box/fitted-parts.js';
 import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 
 const box = sizeBox({ insideLength: 9.5, insideWidth: 6.25, insideDepth: 4, species: 'walnut-black' });
@@ -12,6 +12,13 @@ it("a box's lid is sawn 1/16 in over the width it is planed to when it is fitted
   expect(parts.find(({ name }) => name === 'lid')?.width).toBe(6.6 + 1 / 16);
   expect(parts.filter(({ name }) => name !== 'lid')).toEqual(box.parts.filter(({ name }) => name !== 'lid'));
   expect(fittedParts({ piece: box })).toEqual(box.parts);
+});
+
+it('letters and handle are laid out on the lid as wide as it was planed, all else as it was sized', () => {
+  const fitted = withFittedLid(box, { fittedWidth: 6.6 });
+  expect(fitted.parts.find(({ name }) => name === 'lid')?.width).toBe(6.6);
+  expect(fitted.parts.filter(({ name }) => name !== 'lid')).toEqual(box.parts.filter(({ name }) => name !== 'lid'));
+  expect(fitted.design).toEqual(box.design);
 });
 
 it('parts wider than any board are glued up from boards of one width; plywood is left whole', () => {

@@ -4,18 +4,8 @@ import { sizeBookcase } from '../../kernel-helpers/src/box/bookcase.js';
 import { sizeDrawer } from '../../kernel-helpers/src/box/drawer.js';
 import { sizeFrameAndPanel } from '../../kernel-helpers/src/box/frame-and-panel.js';
 import { sizeSolidTop } from '../../kernel-helpers/src/box/solid-top.js';
+import { cherry } from './cherry.js';
 
-// One month each way, so that the sums can be done by hand: flat-sawn cherry moves 0.00248 for 1 %.
-const cherry = {
-  species: 'cherry-black',
-  ringAngle: 0,
-  fittingMoisture: 8,
-  air: [],
-  moistures: [
-    { month: 1, moisture: 6 },
-    { month: 7, moisture: 12 },
-  ],
-};
 /** What nine boards in ten swell at most from 8 to 12 %: 4 x 0.00248 x (1 + 1.6449 x 0.175). */
 const wettest = 0.012776;
 const sizes = (piece: { parts: { name: string; count: number; length: number; width: number }[] }) =>

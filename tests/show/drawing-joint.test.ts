@@ -54,7 +54,7 @@ describe('the drawing of a corner', () => {
       '3/8 in',
       '1 11/64 in',
       '1/4 in',
-      'dividers 1 27/64 in',
+      'dividers 1.417 in',
       '5/8 in',
       '5 in',
       'gauge 3/4 in',

@@ -14,19 +14,10 @@ import { pieceDrawing } from '../../kernel-helpers/src/show/drawing/piece-drawin
 import { projected } from '../../kernel-helpers/src/show/drawing/projection.js';
 import { pieceStick } from '../../kernel-helpers/src/show/drawing/story-stick.js';
 import { svgFile } from '../../kernel-helpers/src/show/svg-file.js';
+import { cherry } from '../box/cherry.js';
 import { drawingOf } from './drawing-text.js';
 import { cutOff, overlaps } from './read-svg.js';
 
-const cherry = {
-  species: 'cherry-black',
-  ringAngle: 0,
-  fittingMoisture: 8,
-  air: [],
-  moistures: [
-    { month: 1, moisture: 6 },
-    { month: 7, moisture: 12 },
-  ],
-};
 const inches = (least: number, most: number) => fc.integer({ min: least * 16, max: most * 16 }).map((n) => n / 16);
 
 const pieces: [string, fc.Arbitrary<DrawnPiece>, string[]][] = [

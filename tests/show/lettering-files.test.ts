@@ -5,6 +5,7 @@ import { letteringDxf, letteringSvg } from '../../kernel-helpers/src/show/drawin
 import { letteringPreview } from '../../kernel-helpers/src/show/drawing/lettering-preview.js';
 import { lidDrawing } from '../../kernel-helpers/src/show/drawing/lid-drawing.js';
 import { lidSection } from '../../kernel-helpers/src/show/drawing/lid-section.js';
+import { lidPlaces } from '../../kernel-helpers/src/show/lid-places.js';
 import { layOutHandle } from '../../kernel-helpers/src/surface/handle.js';
 import { layOutLettering } from '../../kernel-helpers/src/surface/lettering.js';
 import { chest } from '../surface/shapes.js';
@@ -35,9 +36,9 @@ describe('the drawing for exchange', () => {
     expect(on('LETTERS').every(({ shape }) => shape)).toBe(true);
   });
 
-  test('lies where the lettering lies on the lid', () => {
+  test('lies where the lettering lies on the lid, from the middle line and the front end', () => {
     const places = on('LETTERS').flatMap(({ vertices }) => vertices);
-    expect(Math.min(...places.map(({ x }) => x))).toBeCloseTo(lettering.extent.left, 6);
+    expect(Math.min(...places.map(({ x }) => x))).toBeCloseTo(lettering.extent.left - lettering.field.width / 2, 6);
     expect(Math.max(...places.map(({ y }) => y))).toBeCloseTo(lettering.extent.back, 6);
   });
 
@@ -56,6 +57,19 @@ test('the drawing to print is full size', () => {
   const svg = letteringSvg(lettering);
   expect(svg).toMatch(/^<svg [^>]*width="6\.1875in" height="10\.0938in" viewBox="0 0 6\.1875 10\.0938"/);
   expect(svg.match(/<polygon /g)).toHaveLength(9);
+});
+
+test('a table says where letters and handle lie from the middle line, and where the bit goes', () => {
+  const rows = lidPlaces({ lettering, handle }).text.replaceAll('\u00a0', ' ').split('<tr>');
+  const cells = (what: string) =>
+    rows
+      .find((row) => row.includes(what))
+      ?.match(/(?<=>)[^<]+(?=<\/td>)/g)
+      ?.slice(1);
+  // A scoop 1 15/32 in long and 55/64 in wide: the middle of its bit starts and ends half a width inside it.
+  expect(cells('lettering')).toEqual(['4 17/32 in', '5 9/16 in', '2 5/16 in left', '2 5/16 in right']);
+  expect(cells('>scoop')).toEqual(['1 in', '1 55/64 in', '3/4 in left', '3/4 in right']);
+  expect(cells('>middle')).toEqual(['1 7/16 in', '1 7/16 in', '5/16 in left', '5/16 in right']);
 });
 
 test('every picture says in words what it shows', () => {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { readParameters, size } from '../measure/parameters.js';
 import type { PiecePart, SizedPiece } from './piece.js';
+import type { SizedBox } from './size-box.js';
 
 /** Left on a lid's width at the saw, to be planed off when it is fitted: common practice, no source. In. @internal */
 export const overWidth = 1 / 16;
@@ -43,4 +44,10 @@ function gluedUp(part: PiecePart, widest: number): PiecePart {
     width: width / boards,
     note: `${boards} glued edge to edge make one ${part.name}; ${part.note}`,
   };
+}
+
+/** A box with its lid as wide as it was planed, for what is cut into the lid afterwards. */
+export function withFittedLid(box: SizedBox, lid: { fittedWidth: number }): SizedBox {
+  const parts = box.parts.map((part) => (part.name === 'lid' ? { ...part, width: lid.fittedWidth } : part));
+  return { ...box, parts };
 }

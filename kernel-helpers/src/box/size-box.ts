@@ -163,7 +163,7 @@ export function sizeBox(brief: BoxBrief): SizedBox {
       width: evaluate(lidWidthFormula, { W: insideWidth, ...lid }),
       thickness: lidThickness,
       grain: 'front to back',
-      note: `upper face rabbeted ${tape(lidGrooveDepth)} wide and ${tape(lidThickness - tongueThickness)} deep along both long edges and the back end; sheet 04 settles its width and tongue`,
+      note: `upper face rabbeted ${tape(lidGrooveDepth)} wide along both long edges and the back end; sheet 04 settles how deep, and how wide the lid is`,
     },
     bottomPart(design),
   ];

@@ -37,16 +37,26 @@ export function layOutCorner(corner: {
 export interface CornerPieces {
   first: JointPiece[];
   second: JointPiece[];
+  /** What is cut out of the second boards for the first's pieces: at their outside face (`from`, `to`) and at their inside face. */
+  sockets: JointPiece[];
   piece: { first: string; second: string };
   board: { first: string; second: string };
 }
 
 /** Tails and pins, or the fingers of either board: straight ones are as wide at the baseline as at the end. @internal */
 export function cornerPieces(layout: CornerLayout): CornerPieces {
+  const share = layout.proud / layout.gaugeSetting;
+  const socket = ({ from, to, baselineFrom, baselineTo }: JointPiece): JointPiece => ({
+    from: from + (baselineFrom - from) * share,
+    to: to + (baselineTo - to) * share,
+    baselineFrom,
+    baselineTo,
+  });
   if ('tails' in layout)
     return {
       first: layout.tails,
       second: layout.pins,
+      sockets: layout.tails.map(socket),
       piece: { first: 'tail', second: 'pin' },
       board: { first: 'tail board', second: 'pin board' },
     };
@@ -54,9 +64,11 @@ export function cornerPieces(layout: CornerLayout): CornerPieces {
     layout[board]
       .filter(({ kind }) => kind === 'finger')
       .map(({ from, to }) => ({ from, to, baselineFrom: from, baselineTo: to }));
+  const first = straight('first');
   return {
-    first: straight('first'),
+    first,
     second: straight('second'),
+    sockets: first.map(socket),
     piece: { first: 'finger', second: 'finger' },
     board: { first: 'board with the finger at its lower edge', second: 'board with the socket at its lower edge' },
   };

@@ -1,9 +1,9 @@
-import type { CornerLayout } from '../joints/corner.js';
+import { type CornerLayout, cornerPieces } from '../joints/corner.js';
 import { type DovetailLayout, dividerFormula, slopeFormula } from '../joints/dovetails.js';
 import { type FingerLayout, fingerFormula } from '../joints/finger-joint.js';
 import { formatLength } from '../measure/length.js';
 import { dividerWalk } from './drawing/divider-walk.js';
-import { type DrawingOptions, lengthText } from './drawing/lengths.js';
+import { type DrawingOptions, lengthText, settingText } from './drawing/lengths.js';
 import { markdown } from './escape.js';
 import type { Shown } from './shown.js';
 import { table } from './table.js';
@@ -35,7 +35,7 @@ function dovetails(layout: DovetailLayout, options: DrawingOptions): (Shown | st
     t: tails.length,
   };
   return [
-    markdown`**The dividers.** Take away the two half pins, give back one pin, and share the rest among the tails: that is one tail and one pin together. Set ${caliper(dividerSetting)} by trial, stepping along the board, not by the rule: a hair off is off ${tails.length} times.`,
+    markdown`**The dividers.** Take away the two half pins, give back one pin, and share the rest among the tails: that is one tail and one pin together. Set ${settingText(options)(dividerSetting)} by trial, stepping along the board, not by the rule: a hair off is off ${tails.length} times.`,
     ...working(dividerFormula, values, { lengths: options.lengths ?? 'tape', denominator: 64 }),
     dividerWalk(layout, options),
     markdown`**The slope.** Set the bevel to ${sawAngle.toFixed(1)} degrees from the line of the board, or to one across and ${slope} along. The marking gauge stands at **${show(gaugeSetting)}**: thickness plus proud.`,
@@ -46,7 +46,15 @@ function dovetails(layout: DovetailLayout, options: DrawingOptions): (Shown | st
         i + 1,
         ...[tail.from, tail.to, tail.baselineFrom, tail.baselineTo].map((place) => show(place)),
       ]),
-      caption: 'For checking with a rule; the dividers need none of it',
+      caption: 'Tails, for checking with a rule; the dividers need none of it',
+    }),
+    table({
+      columns: ['Socket', right('Outside face from'), right('to'), right('Inside face from'), right('to')],
+      rows: cornerPieces(layout).sockets.map(({ from, to, baselineFrom, baselineTo }, i) => [
+        i + 1,
+        ...[from, to, baselineFrom, baselineTo].map((place) => show(place)),
+      ]),
+      caption: 'Sockets on the end of the pin board, from its lower edge: traced from the tails, this is to check by',
     }),
   ];
 }

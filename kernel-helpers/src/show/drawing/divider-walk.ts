@@ -4,7 +4,7 @@ import { spreadApart } from '../label-places.js';
 import type { Shown } from '../shown.js';
 import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../svg.js';
 import { overLines, turned } from './dimension.js';
-import { type DrawingOptions, lengthText } from './lengths.js';
+import { type DrawingOptions, lengthText, settingText } from './lengths.js';
 import { arrowhead, strokes } from './lines.js';
 import { pageWidth } from './sheet.js';
 
@@ -33,7 +33,7 @@ export function dividerWalk(layout: DovetailLayout, options: DrawingOptions = {}
   const steps = `${tails.length} ${tails.length === 1 ? 'step' : 'steps'}`;
   const [lower = 0, upper = 0] = [walk.up[0], walk.down[0]];
   const rows: Row[] = [
-    { words: `1. Set the dividers to ${show(dividerSetting)}.`, marks: [lower, upper], hops: false },
+    { words: `1. Set the dividers to ${settingText(options)(dividerSetting)}.`, marks: [lower, upper], hops: false },
     { words: `2. Walk ${steps} up from the lower half pin, pressing a point at each.`, marks: walk.up, hops: true },
     { words: `3. Walk ${steps} down from the upper half pin.`, marks: walk.down, hops: true },
     { words: '4. Square the marks across the end: white is tail, grey is waste.', marks: [], hops: false },
@@ -53,7 +53,7 @@ export function dividerWalk(layout: DovetailLayout, options: DrawingOptions = {}
     svg: svgPicture(pageWidth, top, [...content.map(({ lines }) => lines), ...content.map(({ texts }) => texts)]),
     width: pageWidth,
     alt:
-      `Dividers set to ${show(dividerSetting)} walk ${steps} on a board ${show(boardWidth)} wide. ` +
+      `Dividers set to ${settingText(options)(dividerSetting)} walk ${steps} on a board ${show(boardWidth)} wide. ` +
       `Up from the lower edge: ${walk.up.map(show).join(', ')}. Down: ${walk.down.map(show).join(', ')}.`,
     caption: `The divider walk on the end of the tail board, lower edge at the left; distances are from that edge. ${landing}.`,
   });

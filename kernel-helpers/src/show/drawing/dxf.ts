@@ -25,8 +25,8 @@ export const letteringLayers = { LETTERS: 7, CENTRE: 1, FLOOR: 5 };
  * @returns the file's text; layers OUTLINE, MARKS (the baseline), WASTE, NAMES
  */
 export function jointDxf(layout: CornerLayout): string {
-  const { boardWidth, gaugeSetting, stockThickness, proud } = layout;
-  const { first, second, board } = cornerPieces(layout);
+  const { boardWidth, gaugeSetting, stockThickness } = layout;
+  const { second, sockets, board } = cornerPieces(layout);
   const height = gaugeSetting + stockThickness;
   const drawing = newDrawing();
   drawing.area('OUTLINE', rectangle([0, boardWidth], [0, height]));
@@ -41,12 +41,11 @@ export function jointDxf(layout: CornerLayout): string {
   drawing.name(`${board.first}, outside face`, [0, height + letters]);
 
   const left = boardWidth + gap;
-  const share = proud / gaugeSetting;
   drawing.area('OUTLINE', rectangle([left, left + boardWidth], [0, stockThickness]));
-  for (const { from, to, baselineFrom, baselineTo } of first)
+  for (const { from, to, baselineFrom, baselineTo } of sockets)
     drawing.area('WASTE', [
-      [left + from + (baselineFrom - from) * share, stockThickness],
-      [left + to + (baselineTo - to) * share, stockThickness],
+      [left + from, stockThickness],
+      [left + to, stockThickness],
       [left + baselineTo, 0],
       [left + baselineFrom, 0],
     ]);

@@ -3,7 +3,7 @@ import type { DovetailLayout, JointPiece } from '../../joints/dovetails.js';
 import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
 import type { Dimension } from './dimension.js';
-import { type DrawingOptions, lengthText } from './lengths.js';
+import { type DrawingOptions, lengthText, settingText } from './lengths.js';
 import { drawRows } from './sheet.js';
 import { rectangle, type Shape, type View } from './view.js';
 
@@ -19,10 +19,10 @@ const grey = '#d4d4d4';
  */
 export function jointDrawing(layout: CornerLayout, options: DrawingOptions = {}): Shown {
   const show = lengthText(options);
-  const { svg, width } = drawRows([[firstEnd(layout, show)], [firstFace(layout, show)], [secondEnd(layout, show)]], {
+  const { svg, width } = drawRows([[firstEnd(layout, options)], [firstFace(layout, show)], [secondEnd(layout, show)]], {
     height: 900,
   });
-  const settings = jointSettings(layout, show);
+  const settings = jointSettings(layout, options);
   const { board } = cornerPieces(layout);
   return figure({
     svg,
@@ -48,22 +48,20 @@ function jointSizes(layout: CornerLayout, show: (inches: number) => string): str
 }
 
 /** What gauge, dividers, bevel or jig stand at, in words. @internal */
-export function jointSettings(layout: CornerLayout, show: (inches: number) => string): string {
+export function jointSettings(layout: CornerLayout, options: DrawingOptions): string {
+  const show = lengthText(options);
   const gauge = `gauge ${show(layout.gaugeSetting)}`;
   return 'tails' in layout
-    ? `${gauge}, dividers ${show(layout.dividerSetting)}, slope 1:${layout.slope} (${layout.sawAngle.toFixed(1)} degrees)`
+    ? `${gauge}, dividers ${settingText(options)(layout.dividerSetting)}, slope 1:${layout.slope} (${layout.sawAngle.toFixed(1)} degrees)`
     : `${gauge}, ${layout.count} fingers of ${show(layout.fingerWidth)}`;
 }
 
-function firstEnd(layout: CornerLayout, show: (inches: number) => string): View {
+function firstEnd(layout: CornerLayout, options: DrawingOptions): View {
+  const show = lengthText(options);
   const { boardWidth, stockThickness } = layout;
   const { second, board } = cornerPieces(layout);
-  const above = (from: number, to: number, text = ''): Dimension => ({
-    side: 'above',
-    from,
-    to,
-    text: `${text}${show(to - from)}`,
-  });
+  const above = (from: number, to: number, text = show(to - from)): Dimension => ({ side: 'above', from, to, text });
+  const dividers = (setting: number) => `dividers ${settingText(options)(setting)}`;
   return {
     name: `End of the ${board.first}`,
     width: boardWidth,
@@ -73,7 +71,7 @@ function firstEnd(layout: CornerLayout, show: (inches: number) => string): View 
       { points: rectangle([0, boardWidth], [0, stockThickness]), type: 'outline', fill: 'none' },
     ],
     dimensions: [
-      ...('tails' in layout ? dovetailPlaces(layout, above) : [above(0, layout.fingerWidth)]),
+      ...('tails' in layout ? dovetailPlaces(layout, above, dividers) : [above(0, layout.fingerWidth)]),
       above(0, boardWidth),
       { side: 'right', from: 0, to: stockThickness, text: show(stockThickness) },
     ],
@@ -84,13 +82,14 @@ function firstEnd(layout: CornerLayout, show: (inches: number) => string): View 
 function dovetailPlaces(
   { boardWidth, tails, pins, dividerSetting }: DovetailLayout,
   above: (from: number, to: number, text?: string) => Dimension,
+  dividers: (setting: number) => string,
 ): Dimension[] {
   const [tail] = tails as [JointPiece];
   const pin = pins.find(({ half }) => !half);
   return [
     above(0, tail.from),
     above(tail.from, tail.to),
-    ...(pin ? [above(pin.from, pin.to), above(tail.from, tail.from + dividerSetting, 'dividers ')] : []),
+    ...(pin ? [above(pin.from, pin.to), above(tail.from, tail.from + dividerSetting, dividers(dividerSetting))] : []),
     above(pins.at(-1)?.from ?? 0, boardWidth),
   ];
 }
@@ -154,27 +153,21 @@ function firstFace(layout: CornerLayout, show: (inches: number) => string): View
 
 /** The other board's end: a socket of a pin board is narrow at the inside face, where the tail is; a finger's is straight. */
 function secondEnd(layout: CornerLayout, show: (inches: number) => string): View {
-  const { boardWidth, stockThickness, gaugeSetting, proud } = layout;
-  const { first, board } = cornerPieces(layout);
-  const at = (piece: JointPiece, depth: number): [number, number] => {
-    const part = depth / gaugeSetting;
-    const between = (end: number, baseline: number) => end + (baseline - end) * part;
-    return [between(piece.from, piece.baselineFrom), between(piece.to, piece.baselineTo)];
-  };
+  const { boardWidth, stockThickness } = layout;
+  const { sockets, board } = cornerPieces(layout);
   return {
     name: `End of the ${board.second}`,
     width: boardWidth,
     height: stockThickness,
     shapes: [
-      ...first.map((tail) => {
-        const [outside, inside] = [at(tail, proud), at(tail, gaugeSetting)];
-        return area([
-          [outside[0], stockThickness],
-          [outside[1], stockThickness],
-          [inside[1], 0],
-          [inside[0], 0],
-        ]);
-      }),
+      ...sockets.map(({ from, to, baselineFrom, baselineTo }) =>
+        area([
+          [from, stockThickness],
+          [to, stockThickness],
+          [baselineTo, 0],
+          [baselineFrom, 0],
+        ]),
+      ),
       { points: rectangle([0, boardWidth], [0, stockThickness]), type: 'outline', fill: 'none' },
     ],
     dimensions: [{ side: 'right', from: 0, to: stockThickness, text: show(stockThickness) }],

@@ -19,8 +19,8 @@ const line = { stroke: ink, 'stroke-width': 0.2 };
 export function jointTemplate(layout: CornerLayout, options: DrawingOptions = {}): string {
   const show = lengthText(options);
   const hint =
-    `Board ${show(layout.boardWidth)} wide, ${jointSettings(layout, show)}. ` +
-    'Grey is waste. The lower edge of the board is the upper end here. Fold the wrap on its dashed lines over the end.';
+    `Board ${show(layout.boardWidth)} wide, ${jointSettings(layout, options)}. ` +
+    'Grey is waste. The lower edge of the board is the upper end here, where the names stand. Fold the wrap on its dashed lines over the end.';
   return templateDocument('Joint template', hint, [wrap(layout), secondBoardEnd(layout)]);
 }
 
@@ -60,19 +60,18 @@ function wrap(layout: CornerLayout): Piece {
 
 /** Paper for the other board's end, outside face at the left. */
 function secondBoardEnd(layout: CornerLayout): Piece {
-  const { boardWidth, stockThickness, gaugeSetting, proud } = layout;
-  const { first, board } = cornerPieces(layout);
-  const share = proud / gaugeSetting;
-  const sockets = first.map(({ from, to, baselineFrom, baselineTo }) =>
+  const { boardWidth, stockThickness } = layout;
+  const { sockets, board } = cornerPieces(layout);
+  const cut = sockets.map(({ from, to, baselineFrom, baselineTo }) =>
     polygon('socket', [
-      [0, from + (baselineFrom - from) * share],
+      [0, from],
       [stockThickness, baselineFrom],
       [stockThickness, baselineTo],
-      [0, to + (baselineTo - to) * share],
+      [0, to],
     ]),
   );
   return piece(`End of the ${board.second}, outside face at the left`, stockThickness, boardWidth, [
-    ...sockets,
+    ...cut,
     polygon('board', corners(stockThickness, boardWidth), 'none'),
   ]);
 }

@@ -1,4 +1,4 @@
-import { formatLength, type LengthSystem } from '../../measure/length.js';
+import { caliperScale, formatLength, type LengthSystem } from '../../measure/length.js';
 
 /** How sizes of a drawing are shown. */
 export interface DrawingOptions {
@@ -11,4 +11,11 @@ export interface DrawingOptions {
 /** A length in the words that a drawing was asked for. */
 export function lengthText({ lengths = 'tape', denominator = 64 }: DrawingOptions): (inches: number) => string {
   return (inches) => formatLength(inches, { system: lengths, denominator });
+}
+
+/** A setting that adds up, such as the dividers', finer than the tape: to 0.001 in or 0.01 mm. */
+export function settingText({ lengths = 'tape' }: DrawingOptions): (inches: number) => string {
+  if (lengths === 'both' || lengths === 'caliper') return (inches) => formatLength(inches, { system: 'caliper' });
+  const { unit, decimals, perInch } = caliperScale(lengths);
+  return (inches) => `${(inches * perInch).toFixed(decimals)} ${unit}`;
 }
