@@ -58,6 +58,29 @@ describe('the bench list', () => {
     expect(textOf('coat 1 of 3')).toContain('2 coats');
   });
 
+  it('says grades, glue and coats where a sheet decided them', () => {
+    const surface = {
+      grades: { outside: ['P120', 'P150', 'P180', 'P220'], inside: ['P120', 'P150', 'P180'] },
+      glue: { id: 'hide-liquid', assemblyMinutes: 6, clampMinutes: 60, cureHours: 24, millilitres: 9 },
+      finish: {
+        id: 'shellac',
+        coats: 2,
+        squareFeet: 3.2,
+        recoatHours: 4,
+        cureDays: 7,
+        millilitres: 60,
+        oilyRags: false,
+      },
+    };
+    const settings = benchSettings({ ...decided, surface });
+    expect(settings.sanding).toContain('P120, then P150, then P180');
+    expect(settings['clean-up']).toContain('P120, then P150, then P180, then P220');
+    expect(settings['glue-up']?.join()).toMatch(
+      /hide.*about 6 needed; 60 minutes in clamps at least; the label comes first/,
+    );
+    expect(settings['finish-1']?.join()).toMatch(/shellac.*2 coats, about 60 ml in all; 4 hours between coats/i);
+  });
+
   it('shows the cautions beside each step at a machine, each with its last word', () => {
     for (const [name, caution] of [
       ['Crosscut and rip rough', 'Caution: Table saw'],

@@ -64,6 +64,8 @@ export interface SurfaceDecision {
   /** Sanded off each outside face; how proud the joint stands afterwards. */
   removed: number;
   proudAfter: number;
+  /** Grades of grit in order. */
+  grades: { outside: string[]; inside: string[] };
   sandingMinutes: number;
   /** Square feet, and how much of it is sanded before assembly. */
   area: number;
@@ -222,6 +224,7 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     lidStock: inches,
     removed: inches,
     proudAfter: number,
+    grades: z.looseObject({ outside: z.array(z.string()), inside: z.array(z.string()) }),
     sandingMinutes: inches,
     area: inches,
     areaBeforeAssembly: inches,
