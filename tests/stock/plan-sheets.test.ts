@@ -47,7 +47,7 @@ describe('a plan of plywood', () => {
     const both = trimmedBoards({ boards: readSheets([thick(1), { ...thick(30), mark: 'P', thickness: '1/4 in' }]) });
     expect(plan([panel(10, 10)], both).boards.map(({ board }) => board.mark)).toEqual(['P']);
     expect(() => plan([panel(10, 10)], both.slice(0, 1))).toThrow(
-      'sheets: T 1/2 in thick given; possible: 1/4 in, 1/64 in more or less',
+      'sheets: T 1/2 in (12.7 mm) thick given; possible: 1/4 in (6.4 mm), 1/64 in (0.4 mm) more or less',
     );
   });
 
