@@ -27,7 +27,7 @@ export function benchSettings(decided: {
   piece: SizedPiece;
   blanks: readonly Blank[];
   joint?: { layout: CornerLayout; firstBoards: string };
-  grooves?: { runs: GrooveRun[]; passes: { name: string; offsets: number[]; depths: number[] }[] };
+  grooves?: { runs: GrooveRun[]; passes: { name: string; fences: number[]; depths: number[] }[] };
   lid?: { fittedWidth: number; fittingMoisture: number; fittedTongue: number };
   finish: string;
   surface?: Pick<SurfaceDecision, 'grades' | 'glue' | 'finish'>;
@@ -71,8 +71,8 @@ export function benchSettings(decided: {
           `${board}, ${groove}: ${length(fromBottom)} from the lower edge, ${length(width)} high, ${length(depth)} deep`,
       ),
       ...(grooves?.passes ?? []).map(
-        ({ name, offsets, depths }) =>
-          `${name}: fence ${offsets.map((offset) => length(fromBottom(box, name) + offset)).join(', then ')} from the near side of the cutter; raise it to ${depths.map(length).join(', then ')}`,
+        ({ name, fences, depths }) =>
+          `${name}: fence ${fences.map(length).join(', then ')} from the near side of the cutter; raise it to ${depths.map(length).join(', then ')}`,
       ),
       'chisel the stopped ends square',
       ...lowered(box, length),
@@ -100,11 +100,6 @@ function lowered({ parts }: SizedBox, length: (inches: number) => string): strin
   return front?.widthBefore
     ? [`front: its upper edge down to ${length(front.width)} from the lower, before glue-up`]
     : [];
-}
-
-/** Lower edge of a kind of groove, in. */
-function fromBottom(box: SizedBox, kind: string): number {
-  return box.grooves.find(({ groove }) => groove === kind)?.fromBottom ?? 0;
 }
 
 function lidSettings(
