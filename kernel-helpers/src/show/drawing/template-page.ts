@@ -52,7 +52,7 @@ const style = `@page { margin: 12mm; }
 body { margin: 0; background: #fff; color: ${ink}; font: 9pt/1.3 ${fontFamily}; }
 section { width: ${page.width}mm; break-inside: avoid; }
 section + section { break-before: page; }
-p { margin: 0; height: 14mm; overflow: hidden; }
+p { margin: 0; height: 16mm; overflow: hidden; font-size: 8.5pt; }
 svg { display: block; }
 @media screen { body { margin: 12mm; } section + section { margin-top: 12mm; border-top: 1px dashed ${quietInk}; } }`;
 
