@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { randomLcg, randomNormal } from 'd3-random';
+import { randomNormal } from 'd3-random';
 import { estimateHours, type HoursEstimate } from '../../kernel-helpers/src/money/hours.js';
 import { money } from '../../kernel-helpers/src/money/money.js';
 import { boxOperations, type Counts } from '../../kernel-helpers/src/money/operations.js';
@@ -35,7 +35,7 @@ export function inventShop(
   commissions: string,
   { count, seed = 1, truth = {} }: { count: number; seed?: number; truth?: Partial<InventedTruth> },
 ): InventedTruth {
-  const chance = randomLcg(seed / 4096);
+  const chance = mixed(seed);
   const normal = randomNormal.source(chance)(0, 1);
   const pick = <T>(list: readonly T[]): T => list[Math.floor(chance() * list.length)] as T;
   const factors = Object.fromEntries(boxOperations().map(({ id }) => [id, Math.exp(0.3 * normal())]));
@@ -47,15 +47,12 @@ export function inventShop(
     const day = (after: number) => new Date(begun.getTime() + after * 86_400_000).toISOString().slice(0, 10);
     const piece = pick(pieces);
     const letters = Math.floor(10 * chance());
+    const tail = 4 * (2 + Math.floor(4 * chance()));
+    const faces = 1.5 + 3 * chance();
     const counts: Counts = {
-      ...{ piece: 1, part: 6, corner: 4, tail: 4 * (2 + Math.floor(4 * chance())), groove: 7, lid: 1, letter: letters },
+      ...{ piece: 1, part: 6, corner: 4, tail, groove: 7, lid: 1, letter: letters },
       ...{ board: 2, finger: 0, mitre: 0, key: 0, rabbet: 0, 'carving minute': 0, tenon: 0, 'edge joint': 0 },
-      ...{
-        'solid part': 5,
-        'square foot inside': 1.5 + 3 * chance(),
-        'square foot outside': 1.5 + 3 * chance(),
-        coat: 3,
-      },
+      ...{ 'solid part': 5, 'square foot inside': faces, 'square foot outside': faces, coat: 3 },
     };
     const hours = estimateHours({ counts, simulations: 100 });
     const perHour = 60 * (1 + rise) ** (i * (10 / count)) * Math.exp(0.08 * normal());
@@ -99,6 +96,22 @@ export function inventShop(
     );
   }
   return shop;
+}
+
+/**
+ * Numbers from 0 to 1. A linear congruential generator will not do here: every piece draws about as many numbers as the one before,
+ * and its draws at such a stride hang together.
+ *
+ * @see mulberry32, T. Ettinger 2017, public domain (from memory)
+ */
+function mixed(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mix = Math.imul(state ^ (state >>> 15), 1 | state);
+    mix = (mix + Math.imul(mix ^ (mix >>> 7), 61 | mix)) ^ mix;
+    return ((mix ^ (mix >>> 14)) >>> 0) / 2 ** 32;
+  };
 }
 
 const lidYear = Array.from({ length: 12 }, (_, i) => {

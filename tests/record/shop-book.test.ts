@@ -43,7 +43,8 @@ describe('the shop book', () => {
     const cut = (count: number) =>
       must(shopBook(shop(count, slow).folder).corrections.find(({ operation }) => operation === 'cut-joint'));
     const [few, many] = [cut(3), cut(60)];
-    expect(many.factor).toBeGreaterThan(1.5);
+    // Single pieces scatter by 25 %: the mean of 60 strays from 1.6 by more than four times 25 % / root 60 only once in 10,000.
+    expect(Math.abs(Math.log(many.factor / 1.6))).toBeLessThan((4 * 0.25) / Math.sqrt(60));
     expect(few.factor).toBeLessThan(many.factor);
     expect(few.high - few.low).toBeGreaterThan(many.high - many.low);
     expect(many.because).toMatch(/^your last \d+ pieces took 1\.\d\d times the estimate$/);

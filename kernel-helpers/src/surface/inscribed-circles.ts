@@ -25,8 +25,8 @@ export interface InscribedCircles {
  * The largest circles that fit inside an outline: their centres are the middle line of every stroke (the medial axis).
  *
  * Points are set along the outline; the corners of the Voronoi diagram of these points that lie inside are the centres. A radius is
- * the distance from centre to outline, so that a circle never reaches over it; the centres stray from the true middle line by
- * about spacing^2 / (8 radius).
+ * the distance from the centre to the pieces of outline at the points that touch. Centres stray from the true middle line, and a
+ * circle reaches over the outline between two other points, by at most about spacing^2 / (8 radius).
  *
  * @param outline  one connected area, see {@link Outline}; in
  * @param spacing  most distance between the points, in

@@ -29,7 +29,7 @@ export function sampled(outline: Outline, spacing: number): SampledOutline {
       const pieces = Math.max(1, Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / spacing));
       for (let k = 0; k < pieces; k++) {
         const part = k / pieces;
-        places.push(from[0] + part * (to[0] - from[0]), from[1] + part * (to[1] - from[1]));
+        places.push(onGrid(from[0] + part * (to[0] - from[0])), onGrid(from[1] + part * (to[1] - from[1])));
         turn.push(k === 0 ? turnAt(before, from, to) : 0);
         next.push(next.length + 1);
       }
@@ -42,6 +42,9 @@ export function sampled(outline: Outline, spacing: number): SampledOutline {
   });
   return { places: Float64Array.from(places), next: Int32Array.from(next), previous, turn: Float64Array.from(turn) };
 }
+
+// A triangulation loses its way among coordinates whose products are too small for a double.
+const onGrid = (inches: number) => Math.round(inches * 1e12) / 1e12;
 
 function turnAt(before: LidPoint, at: LidPoint, after: LidPoint): number {
   const [inX, inY] = [at[0] - before[0], at[1] - before[1]];
