@@ -199,6 +199,41 @@ describe('the page of a commission', () => {
   });
 });
 
+describe('a link in a sheet', () => {
+  const glossary = new Map([
+    ['Half pin', 'The pin at the edge of a joint.'],
+    ['Kerf', 'The width of a cut.'],
+  ]);
+  const linked = (text: string) =>
+    commissionPage({ ...commission, glossary, sheets: [{ name: 'x', notebook: { cells: [prose(text)] } }] });
+  const links = (html: string) => elementsOf(html, '#sheet-x a').map((a) => a.getAttribute('href'));
+
+  it('to a word of the glossary leads to its meaning at the end of the page, which explains no other word', () => {
+    const html = linked(
+      'A [half pin](../../../worksheets/glossary.ipynb#Half-pin), and [it](../glossary.ipynb#Half-pin) again.',
+    );
+    expect(links(html)).toEqual(['#word-half-pin', '#word-half-pin']);
+    expect(elementsOf(html, '#word-half-pin')[0]?.textContent).toBe('Half pin');
+    expect(elementsOf(html, '#words dd').map(({ textContent }) => textContent)).toEqual([
+      'The pin at the edge of a joint.',
+    ]);
+    expect(elementsOf(html, 'nav a').at(-1)?.getAttribute('href')).toBe('#words');
+  });
+
+  it('that leaves the folder of the commission stays words, since the page is handed on by itself', () => {
+    const html = linked(
+      '[none](../glossary.ipynb#Nothing), [lesson](../lessons/01.ipynb), [root](/etc), [quote](quote.html).',
+    );
+    expect(links(html)).toEqual(['quote.html']);
+    expect(elementsOf(html, '#sheet-x p')[0]?.textContent).toBe('none, lesson, root, quote.');
+    expect(elementsOf(html, '#words')).toEqual([]);
+  });
+
+  it('to a page of the web stays a link', () => {
+    expect(links(linked('[wood](https://example.org/wood)'))).toEqual(['https://example.org/wood']);
+  });
+});
+
 describe('a sheet that someone else has edited', () => {
   it.each([
     '<script>alert(1)</script>',

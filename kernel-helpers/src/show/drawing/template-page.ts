@@ -1,4 +1,5 @@
 import { escapeHtml } from '../escape.js';
+import { htmlPage } from '../html-page.js';
 import { element, fontFamily, ink, quietInk } from '../svg.js';
 
 export const millimetres = 25.4;
@@ -42,10 +43,7 @@ export function templateDocument(title: string, hint: string, pieces: readonly P
     const words = `${title}, page ${i + 1} of ${pages.length}. Print at 100 %, measure the check length first.`;
     return `<section><p><strong>${escapeHtml(words)}</strong><br>${escapeHtml(hint + joining)}</p>${pageSvg(group, number, count, words)}</section>`;
   });
-  return (
-    `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>${escapeHtml(title)}</title>` +
-    `<style>${style}</style></head><body>${sections.join('')}</body></html>\n`
-  );
+  return htmlPage({ title, style, body: `<main>${sections.join('')}</main>` });
 }
 
 const style = `@page { margin: 12mm; }

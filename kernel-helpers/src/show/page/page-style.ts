@@ -63,6 +63,9 @@ details.code summary { cursor: pointer; width: max-content; margin-left: auto; }
 .problems { border: 3px solid var(--warn); padding: 0.7em 1.1em 0; margin: 1em 0; }
 .whole { overflow-wrap: anywhere; }
 .record { font-size: 0.875rem; }
+.words dt { font-weight: 600; }
+.words dd { margin: 0 0 0.6em; }
+.words div { break-inside: avoid; }
 footer { border-top: 1px solid var(--rule); margin-top: 3rem; padding-top: 0.8rem; }
 @page { margin: 17mm 18mm 19mm;
   @top-left { content: ${cssString(runningTitle)}; font: 8.5pt Georgia, serif; color: #5d554b; }

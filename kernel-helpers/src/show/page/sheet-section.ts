@@ -3,6 +3,7 @@ import { glued } from '../table.js';
 import { joined, type Lines, outputHtml, type SheetOutput } from './outputs.js';
 import { parameterLines } from './parameter-lines.js';
 import { proseHtml } from './prose.js';
+import type { Words } from './words.js';
 
 /** A notebook, executed: what the page needs of nbformat 4.5. */
 export interface SheetNotebook {
@@ -26,7 +27,7 @@ export interface SheetSection {
 }
 
 /** A sheet as a section of the page: prose, parameters, what was shown, and the code folded away. */
-export function sheetSection(name: string, notebook: SheetNotebook): SheetSection {
+export function sheetSection(name: string, notebook: SheetNotebook, words: Words): SheetSection {
   const id = `sheet-${name.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;
   const headingId = `${id}-title`;
   const firstProse = notebook.cells.find(
@@ -34,7 +35,7 @@ export function sheetSection(name: string, notebook: SheetNotebook): SheetSectio
   );
   const title = firstProse ? headingOf(joined(firstProse.source)) : name;
   const heading = firstProse ? '' : `<h2 id="${headingId}">${escapeHtml(name)}</h2>`;
-  const cells = notebook.cells.map((cell) => cellHtml(cell, cell === firstProse ? headingId : undefined));
+  const cells = notebook.cells.map((cell) => cellHtml(cell, words, cell === firstProse ? headingId : undefined));
   return {
     id,
     title,
@@ -42,9 +43,9 @@ export function sheetSection(name: string, notebook: SheetNotebook): SheetSectio
   };
 }
 
-function cellHtml(cell: SheetCell, headingId: string | undefined): string {
+function cellHtml(cell: SheetCell, words: Words, headingId: string | undefined): string {
   const source = joined(cell.source);
-  if (cell.cell_type === 'markdown') return proseHtml(source, { headingId, attachments: cell.attachments });
+  if (cell.cell_type === 'markdown') return proseHtml(source, { headingId, attachments: cell.attachments, words });
   if (cell.cell_type !== 'code') return `<pre>${escapeHtml(source)}</pre>`;
   const outputs = (cell.outputs ?? []).map(outputHtml).filter(Boolean);
   const shown = outputs.map((html) => `<div class="output">${html}</div>`).join('\n');
