@@ -112,7 +112,7 @@ test('the check lengths are 100 mm and 4 in on paper, on every page', async () =
     lengths.forEach((length, i) => {
       closeTo(length, i % 2 === 0 ? 100 / 25.4 : 4);
     });
-    await expect(page.locator('section p').allTextContents()).resolves.toSatisfy((texts: string[]) =>
+    await expect(page.locator('section h1, section h2').allTextContents()).resolves.toSatisfy((texts: string[]) =>
       texts.every((text) => text.includes('Print at 100 %, measure the check length first')),
     );
   }

@@ -52,11 +52,12 @@ describe('the chart of the days', () => {
   const made = boxDays('2027-02-12');
   const picture = pictureOf(scheduleChart(made, calendar));
 
-  it('has a bar for each step, dark where it decides the finish', () => {
+  it('has a bar for each step, full where it decides the finish and hollow where it does not', () => {
     const bars = picture.all('[aria-label="bar"] rect');
     expect(bars).toHaveLength(made.steps.length);
     const dark = bars.filter((bar) => bar.getAttribute('fill') === '#1a1a1a');
     expect(dark).toHaveLength(made.criticalPath.length);
+    expect(bars.filter((bar) => bar.getAttribute('fill') === 'white')).toHaveLength(bars.length - dark.length);
   });
 
   it('tells in words when each step is', () => {

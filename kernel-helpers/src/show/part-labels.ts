@@ -39,7 +39,7 @@ export function partLabels(
 const style = `@page { margin: 12mm; }
 body { margin: 0; background: #fff; color: ${ink}; font: 9pt/1.35 ${fontFamily}; }
 h1 { font-size: 13pt; margin: 0; }
-ul { margin: 0; padding: 0; list-style: none; display: grid; grid-template-columns: repeat(3, 60mm); gap: 2mm; }
+ul { margin: 0; padding: 0; list-style: none; display: grid; grid-template-columns: repeat(auto-fill, 60mm); gap: 2mm; }
 li { border: 1px dashed ${ink}; padding: 2mm; min-height: 26mm; break-inside: avoid; overflow-wrap: anywhere; }
 strong { display: block; font-size: 13pt; }
 span { display: block; }

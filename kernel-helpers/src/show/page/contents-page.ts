@@ -5,6 +5,7 @@ import type { ShopBook } from '../../record/shop-book.js';
 import { escapeHtml } from '../escape.js';
 import { htmlPage } from '../html-page.js';
 import { pageStyle } from './page-style.js';
+import { sideways } from './sideways.js';
 
 /** A sheet to learn from: a lesson, the sheet to start with, the glossary. */
 export interface LearningSheet {
@@ -34,7 +35,7 @@ export function contentsPage(
   const table =
     rows.length === 0
       ? '<p>No commission is recorded yet.</p>'
-      : `<div class="output" tabindex="0" role="region" aria-labelledby="commissions"><table><thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows.join('\n')}</tbody></table></div>`;
+      : `<div class="output" ${sideways('Wide table')}><table><thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows.join('\n')}</tbody></table></div>`;
   const title = 'Commissions and lessons';
   return htmlPage({
     title,

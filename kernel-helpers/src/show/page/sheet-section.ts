@@ -3,6 +3,7 @@ import { glued } from '../table.js';
 import { joined, type Lines, outputHtml, type SheetOutput } from './outputs.js';
 import { parameterLines } from './parameter-lines.js';
 import { proseHtml } from './prose.js';
+import { sidewaysTable } from './sideways.js';
 import type { Words } from './words.js';
 
 /** A notebook, executed: what the page needs of nbformat 4.5. */
@@ -48,7 +49,7 @@ function cellHtml(cell: SheetCell, words: Words, headingId: string | undefined):
   if (cell.cell_type === 'markdown') return proseHtml(source, { headingId, attachments: cell.attachments, words });
   if (cell.cell_type !== 'code') return `<pre>${escapeHtml(source)}</pre>`;
   const outputs = (cell.outputs ?? []).map(outputHtml).filter(Boolean);
-  const shown = outputs.map((html) => `<div class="output">${html}</div>`).join('\n');
+  const shown = outputs.map((html) => `<div class="output"${sidewaysTable(html)}>${html}</div>`).join('\n');
   const code = codeHtml(source);
   return cell.metadata?.tags?.includes('parameters') ? parametersHtml(source) + shown : shown + code;
 }
