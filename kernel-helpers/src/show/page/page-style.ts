@@ -63,6 +63,7 @@ details.code summary { cursor: pointer; width: max-content; margin-left: auto; }
 .problems { border: 3px solid var(--warn); padding: 0.7em 1.1em 0; margin: 1em 0; }
 .whole { overflow-wrap: anywhere; }
 .record { font-size: 0.875rem; }
+.words { columns: 2 18rem; column-gap: 2.2rem; }
 .words dt { font-weight: 600; }
 .words dd { margin: 0 0 0.6em; }
 .words div { break-inside: avoid; }
