@@ -40,7 +40,7 @@ export type { FastenerTravel, MovingPiece, PieceFit } from './box/panel-fits.js'
 export { drawerFit, fastenerTravel, panelFit } from './box/panel-fits.js';
 export type { Piece, PieceKind, PiecePart, SizedPiece } from './box/piece.js';
 export type { FitMonth, MonthOfMoisture, SeasonalFit } from './box/seasonal-fit.js';
-export { equilibriumByMonth, seasonalFit } from './box/seasonal-fit.js';
+export { equilibriumByMonth, fittedWidthFormula, seasonalFit } from './box/seasonal-fit.js';
 export type { LoadedShelf } from './box/shelf-sag.js';
 export { longestShelf, sagFormula, shelfSag, stiffness, stiffnessFormula } from './box/shelf-sag.js';
 export type { BoxBrief, BoxDesign, Groove, Part, SizedBox } from './box/size-box.js';
@@ -144,8 +144,8 @@ export type { Curve } from './show/curve-plot.js';
 export { curvePlot } from './show/curve-plot.js';
 export { cutTable, partTable, setUpTable } from './show/cut-plan-tables.js';
 export { longDay, shortDay } from './show/day-text.js';
+export { diffusivityWorking } from './show/diffusivity-working.js';
 export { cutPlanDrawing } from './show/drawing/cut-plan-drawing.js';
-
 export { dividerWalk } from './show/drawing/divider-walk.js';
 export { jointDxf, partsDxf } from './show/drawing/dxf.js';
 export { explodedView } from './show/drawing/exploded-view.js';
@@ -153,16 +153,13 @@ export { grooveDrawing } from './show/drawing/groove-drawing.js';
 export { jointDrawing } from './show/drawing/joint-drawing.js';
 export { jointTemplate } from './show/drawing/joint-template.js';
 export type { DrawingOptions } from './show/drawing/lengths.js';
-
 export { letteringDxf, letteringSvg } from './show/drawing/lettering-files.js';
 export { letteringPreview } from './show/drawing/lettering-preview.js';
 export { lidDrawing } from './show/drawing/lid-drawing.js';
 export { lidSection } from './show/drawing/lid-section.js';
 export { pieceDrawing } from './show/drawing/piece-drawing.js';
 export { pieceStick, storyStick } from './show/drawing/story-stick.js';
-
 export { tapeDrawing } from './show/drawing/tape-drawing.js';
-
 export { markdown } from './show/escape.js';
 export type { FigureText } from './show/figure.js';
 export { figure } from './show/figure.js';
@@ -172,6 +169,7 @@ export { leverPlot } from './show/lever-plot.js';
 export { lidClearancePlot } from './show/lid-clearance-plot.js';
 export { lidPlaces } from './show/lid-places.js';
 export { dryingPlot, moistureYearPlot } from './show/moisture-plots.js';
+export { movementWorking } from './show/movement-working.js';
 export { oddsPlot } from './show/odds-plot.js';
 export { benchListPage } from './show/paper/bench-list.js';
 export type { BenchSettings } from './show/paper/bench-settings.js';
@@ -282,7 +280,7 @@ export { laterStarts } from './time/later-starts.js';
 export type { Schedule, ScheduledStep, SchedulePlan } from './time/schedule.js';
 export { schedule } from './time/schedule.js';
 export type { Climate, Heating, MonthOfAir } from './wood/air.js';
-export { climate, yearOfAir } from './wood/air.js';
+export { climate, heatedAirFormula, heatedAirValues, yearOfAir } from './wood/air.js';
 export type { Air } from './wood/air-fields.js';
 export { stackFindings } from './wood/air-findings.js';
 export type { AirOnDay } from './wood/daily-air.js';
@@ -307,7 +305,14 @@ export type { MoistureExcluding } from './wood/moisture-excluding.js';
 export { allMoistureExcluding, moistureExcluding } from './wood/moisture-excluding.js';
 export { monthNames } from './wood/months.js';
 export type { Movement, MovementMethod } from './wood/movement.js';
-export { boardVariation, coefficientFormula, movement, shrinkageFormula } from './wood/movement.js';
+export {
+  boardVariation,
+  coefficientFormula,
+  movement,
+  ringAngleFormula,
+  shrinkageFormula,
+  totalShrinkageFormula,
+} from './wood/movement.js';
 export { dewPoint, humidityFromDewPoint, humidityFromWetBulb, wetBulb } from './wood/psychrometrics.js';
 export type { ServiceMoisture } from './wood/service-moisture.js';
 export { allServiceMoisture, serviceMoisture } from './wood/service-moisture.js';
