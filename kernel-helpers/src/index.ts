@@ -61,7 +61,7 @@ export type { Finger, FingerInput, FingerLayout } from './joints/finger-joint.js
 export { fingerFormula, layOutFingers } from './joints/finger-joint.js';
 export { grooveFindings } from './joints/groove-findings.js';
 export type { GroovePasses } from './joints/groove-passes.js';
-export { groovePasses, passDepthFormula, passesFormula } from './joints/groove-passes.js';
+export { boxGroovePasses, groovePasses, passDepthFormula, passesFormula } from './joints/groove-passes.js';
 export type { GrooveEnd, GrooveRun } from './joints/groove-runs.js';
 export { grooveRuns } from './joints/groove-runs.js';
 export { nearestHiddenHeight } from './joints/hidden-heights.js';
@@ -90,6 +90,7 @@ export type { Bought, Cost, CostInput } from './money/cost.js';
 export { estimateCost, overheadFormula } from './money/cost.js';
 export type { Hours, HoursEstimate, OperationHours } from './money/hours.js';
 export { estimateHours } from './money/hours.js';
+export { jointMinutes } from './money/joint-minutes.js';
 export type { Money } from './money/money.js';
 export { addMoney, allocateMoney, formatMoney, lessMoney, money, shareOfMoney, unitsOf } from './money/money.js';
 export type { Offer, OtherWay } from './money/offers.js';
@@ -137,6 +138,7 @@ export type { CommissionProblem } from './record/shop-index.js';
 
 export type { Stale } from './record/stale.js';
 export { proveCuts } from './runner/prove-cuts.js';
+export { boardTable, shoppingList } from './show/board-tables.js';
 export { cautions } from './show/cautions.js';
 
 export { closingPlot } from './show/closing-plot.js';
@@ -168,6 +170,7 @@ export { hoursPlot } from './show/hours-plot.js';
 export { leverPlot } from './show/lever-plot.js';
 export { lidClearancePlot } from './show/lid-clearance-plot.js';
 export { lidPlaces } from './show/lid-places.js';
+export { millingPlot } from './show/milling-plot.js';
 export { dryingPlot, moistureYearPlot } from './show/moisture-plots.js';
 export { movementWorking } from './show/movement-working.js';
 export { oddsPlot } from './show/odds-plot.js';

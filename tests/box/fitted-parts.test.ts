@@ -14,6 +14,12 @@ it("a box's lid is sawn 1/16 in over the width it is planed to when it is fitted
   expect(fittedParts({ piece: box })).toEqual(box.parts);
 });
 
+it('a lid with a raised pull is milled as thick as the pull needs', () => {
+  const lid = fittedParts({ piece: box, lidStock: '1 in' }).find(({ name }) => name === 'lid');
+  expect(lid?.thickness).toBe(1);
+  expect(() => fittedParts({ piece: box, lidStock: '9 in' })).toThrow('lidStock: "9 in" given; possible');
+});
+
 it('letters and handle are laid out on the lid as wide as it was planed, all else as it was sized', () => {
   const fitted = withFittedLid(box, { fittedWidth: 6.6 });
   expect(fitted.parts.find(({ name }) => name === 'lid')?.width).toBe(6.6);

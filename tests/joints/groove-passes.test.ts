@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { groovePasses } from '../../kernel-helpers/src/joints/groove-passes.js';
+import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
+import { boxGroovePasses, groovePasses } from '../../kernel-helpers/src/joints/groove-passes.js';
 
 type Input = Parameters<typeof groovePasses>[0];
 
@@ -65,5 +66,23 @@ describe('cutter, panel and groove', () => {
     [{ grooveWidth: '5 lb' }, 'grooveWidth: "5 lb" given; "lb" is not a unit of length here'],
   ])('%j is refused in one line', (bad, message) => {
     expect(() => groovePasses({ ...usual, ...bad })).toThrow(message);
+  });
+});
+
+describe('the grooves of a box', () => {
+  const box = sizeBox({ insideLength: 9.5, insideWidth: 6.25, insideDepth: 4, species: 'walnut-black' });
+
+  it('are each cut from one setting of the fence a pass, the same on all boards', () => {
+    // Foot 1/4, so the fence stands 1/4 in off, then moves on by 13/64 - 1/8; the lid's groove begins 1/4 + 13/64 + 4 up.
+    const passes = boxGroovePasses({ box, cutter: '1/8 in', panel: '13/64 in' });
+    expect(passes.map(({ name, fences }) => [name, fences])).toEqual([
+      ['bottom', [1 / 4, 1 / 4 + 5 / 64]],
+      ['lid', [4 + 29 / 64, 4 + 37 / 64]],
+    ]);
+  });
+
+  it('judge the cutter by the bottom as it was measured', () => {
+    const [bottom] = boxGroovePasses({ box, cutter: '1/8 in', panel: '1/4 in' });
+    expect(bottom?.findings.find(({ rule }) => rule === 'panel fits the groove')?.verdict).toBe('stop');
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { boxGroovePasses } from '../../kernel-helpers/src/joints/groove-passes.js';
 import { grooveRuns } from '../../kernel-helpers/src/joints/groove-runs.js';
 import { benchListPage } from '../../kernel-helpers/src/show/paper/bench-list.js';
 import { benchSettings } from '../../kernel-helpers/src/show/paper/bench-settings.js';
@@ -24,7 +25,7 @@ const decided = {
   joint: { layout: dovetails, firstBoards: 'front and back' },
   grooves: {
     runs: grooveRuns({ box, joints: { layout: dovetails, firstBoards: 'front and back' } }),
-    passes: [{ name: 'lid', offsets: [0, 0.125], depths: [0.125, 0.25] }],
+    passes: boxGroovePasses({ box, cutter: '1/8 in', panel: box.design.bottomThickness }),
   },
   lid: { fittedWidth: 6.65625, fittingMoisture: 8, fittedTongue: 0.24 },
   finish: 'shellac-2-coats',
@@ -50,12 +51,35 @@ describe('the bench list', () => {
     expect(textOf('Lay out the joint')).toContain('marking gauge 5/8 in');
     // The lid's groove begins where the front is lowered to: 1/4 foot, 13/64 bottom, 4 in clear.
     expect(textOf('Cut the grooves')).toContain(
-      'lid: fence 4 29/64 in, then 4 37/64 in from the near side of the cutter; raise it to 1/8 in, then 1/4 in',
+      'lid: fence 4 29/64 in, then 4 37/64 in from the near side of the cutter; raise it to 1/16 in, then 1/8 in',
     );
     expect(textOf('Rabbet, plane and fit the lid')).toContain('plane the lid to 6 21/32 in at 8 % moisture');
     expect(textOf('Cut the grooves')).toContain('upper edge down to 4 29/64 in from the lower, before glue-up');
     expect(textOf('Rabbet, plane and fit the lid')).toContain('1/4 in wide, 0.260 in (6.60 mm) deep');
     expect(textOf('coat 1 of 3')).toContain('2 coats');
+  });
+
+  it('says grades, glue and coats where a sheet decided them', () => {
+    const surface = {
+      grades: { outside: ['P120', 'P150', 'P180', 'P220'], inside: ['P120', 'P150', 'P180'] },
+      glue: { id: 'hide-liquid', assemblyMinutes: 6, clampMinutes: 60, cureHours: 24, millilitres: 9 },
+      finish: {
+        id: 'shellac',
+        coats: 2,
+        squareFeet: 3.2,
+        recoatHours: 4,
+        cureDays: 7,
+        millilitres: 60,
+        oilyRags: false,
+      },
+    };
+    const settings = benchSettings({ ...decided, surface });
+    expect(settings.sanding).toContain('P120, then P150, then P180');
+    expect(settings['clean-up']).toContain('P120, then P150, then P180, then P220');
+    expect(settings['glue-up']?.join()).toMatch(
+      /hide.*about 6 needed; 60 minutes in clamps at least; the label comes first/,
+    );
+    expect(settings['finish-1']?.join()).toMatch(/shellac.*2 coats, about 60 ml in all; 4 hours between coats/i);
   });
 
   it('shows the cautions beside each step at a machine, each with its last word', () => {

@@ -42,6 +42,15 @@ describe('a plan of plywood', () => {
     expect(boards[0]?.parts).toHaveLength(2);
   });
 
+  it('takes no sheet thicker than its parts, however cheap: the groove is cut for them', () => {
+    const thick = (price: number) => ({ mark: 'T', thickness: '1/2 in', length: 24, width: 18, price });
+    const both = trimmedBoards({ boards: readSheets([thick(1), { ...thick(30), mark: 'P', thickness: '1/4 in' }]) });
+    expect(plan([panel(10, 10)], both).boards.map(({ board }) => board.mark)).toEqual(['P']);
+    expect(() => plan([panel(10, 10)], both.slice(0, 1))).toThrow(
+      'sheets: T 1/2 in (12.7 mm) thick given; possible: 1/4 in (6.4 mm), 1/64 in (0.4 mm) more or less',
+    );
+  });
+
   it('says which plans its bound speaks for', () => {
     expect(plan([panel(10, 10)], sheets([24, 12])).bounds).toContain('All parts lie the same way on the sheet');
   });

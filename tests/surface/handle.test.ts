@@ -80,6 +80,22 @@ describe('the section', () => {
 });
 
 describe('what must be true of a handle', () => {
+  test('a pull needs a lid milled thicker: a stop where it was milled as sized', () => {
+    const pull = {
+      kind: 'raised pull',
+      height: '1/2 in',
+      bitRadius: '1/4 in',
+      length: '1/2 in',
+      middleFromFront: '2 in',
+    } as const;
+    expect(rule(lay({ ...pull, milled: '1/2 in' }), 'pull milled from the lid')).toMatchObject({
+      verdict: 'stop',
+      figures: expect.stringContaining('the lid is milled to 1/2 in'),
+      change: expect.stringContaining('set lidStock in sheet 07 to 1 in'),
+    });
+    expect(rule(lay({ ...pull, milled: '1 in' }), 'pull milled from the lid')?.verdict).toBe('watch');
+  });
+
   test('nothing left under it is a stop, under 1/8 in a watch', () => {
     expect(rule(lay({ depth: '1/2 in' }), 'wood under the handle')?.verdict).toBe('stop');
     expect(rule(lay({ depth: '7/16 in' }), 'wood under the handle')?.verdict).toBe('watch');

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { SizedBox } from '../box/size-box.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { readParameters, size } from '../measure/parameters.js';
@@ -92,6 +93,35 @@ export function groovePasses(groove: {
   ];
   if (panel !== undefined) findings.push(panelInGroove(panel, grooveWidth));
   return { passes, offsets, depths, inAll: passes * levels, findings };
+}
+
+/** Passes for the grooves of a box, and where the fence stands for each, from the board's lower edge to the near side of the cutter; in. */
+export interface BoxGroovePasses extends GroovePasses {
+  name: string;
+  fences: number[];
+}
+
+/**
+ * Passes for each kind of groove of a box.
+ *
+ * @param cut.box  with its grooves
+ * @param cut.cutter  diameter of the cutter; text or in
+ * @param cut.panel  thickness of the bottom, measured; text or in
+ * @throws ShopError  as {@link groovePasses}
+ */
+export function boxGroovePasses(cut: {
+  box: Pick<SizedBox, 'grooves'>;
+  cutter: number | string;
+  panel: number | string;
+}): BoxGroovePasses[] {
+  const { box, cutter, panel } = cut;
+  return [...new Map(box.grooves.map((each) => [each.groove, each])).values()].map(
+    ({ groove, fromBottom, width, depth }) => {
+      const goesIn = groove === 'bottom' ? { panel } : {};
+      const passes = groovePasses({ grooveWidth: width, grooveDepth: depth, cutter, ...goesIn });
+      return { name: groove, fences: passes.offsets.map((offset) => fromBottom + offset), ...passes };
+    },
+  );
 }
 
 function panelInGroove(panel: number, groove: number): Finding {

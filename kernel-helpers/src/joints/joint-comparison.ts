@@ -36,33 +36,23 @@ export const fingerGlueFormula: Formula<'N' | 't'> = {
 /** One joint of the comparison, for one corner. */
 export interface JointCompared {
   joint: 'through dovetail' | 'finger joint' | 'keyed mitre' | 'rabbet';
+  layout: DovetailLayout | FingerLayout | KeyedMitreLayout | RabbetLayout;
   /** Square inches. */
   longGrain: number;
   /** Square inches in which at least one of the two faces is end grain. */
   endGrain: number;
   /** Long grain in full, end grain by its share. Square inches. */
   counted: number;
-  /** Minutes for one corner once the set-up stands, and for the set-up. */
-  minutes: number;
-  setUpMinutes: number;
   /** What holds it besides glue. */
   holds: string;
 }
-
-/** Minutes by hand or by machine, as each is usually cut. Common practice, no source: put your own times in their place. */
-const usualMinutes = {
-  'through dovetail': { setUp: 25, corner: 10, each: 12 },
-  'finger joint': { setUp: 45, corner: 3, each: 1 },
-  'keyed mitre': { setUp: 40, corner: 6, each: 5 },
-  rabbet: { setUp: 15, corner: 6, each: 0 },
-} as const;
 
 const fields = z.strictObject({
   endGrainShare: amount({ least: 0, most: 1, why: 'what an area with end grain counts for' }).default(0.25),
 });
 
 /**
- * Glue area and time of the joints that were laid out, for one corner.
+ * Glue area of the joints that were laid out, for one corner.
  *
  * Areas are exact, from the geometry of the faces that touch. A face pair counts as long grain when the fibres of both
  * boards lie in it; as end grain when either board shows its ends there, at a mitre too. An end-grain area counts for a
@@ -70,9 +60,9 @@ const fields = z.strictObject({
  *
  * @param joints  the layouts to compare, any of the four
  * @param joints.endGrainShare  0 to 1; what an area with end grain counts for
- * @returns one row for each joint given; square in and minutes
+ * @returns one row for each joint given; square in
  * @throws ShopError  a share outside 0 to 1
- * @see areas: geometry; minutes: common practice, no source
+ * @see geometry
  */
 export function compareJoints(joints: {
   dovetails?: DovetailLayout;
@@ -85,27 +75,20 @@ export function compareJoints(joints: {
   const { endGrainShare } = readParameters(fields, rest);
   const row = (
     joint: JointCompared['joint'],
+    layout: JointCompared['layout'],
     area: { longGrain: number; endGrain: number },
-    pieces: number,
     holds: string,
-  ): JointCompared => {
-    const { setUp, corner, each } = usualMinutes[joint];
-    return {
-      joint,
-      ...area,
-      counted: area.longGrain + endGrainShare * area.endGrain,
-      minutes: corner + each * pieces,
-      setUpMinutes: setUp,
-      holds,
-    };
-  };
+  ): JointCompared => ({
+    ...{ joint, layout, ...area, holds },
+    counted: area.longGrain + endGrainShare * area.endGrain,
+  });
   const rows: JointCompared[] = [];
   if (dovetails)
     rows.push(
       row(
         'through dovetail',
+        dovetails,
         dovetailAreas(dovetails),
-        dovetails.tails.length,
         'the slope of the tails, one way; in a tight joint glue goes on the inner quarter to third of the pins only',
       ),
     );
@@ -113,16 +96,16 @@ export function compareJoints(joints: {
     const { count, stockThickness, boardWidth } = fingers;
     const longGrain = evaluate(fingerGlueFormula, { N: count, t: stockThickness });
     rows.push(
-      row('finger joint', { longGrain, endGrain: boardWidth * stockThickness }, count, 'glue alone, on many faces'),
+      row('finger joint', fingers, { longGrain, endGrain: boardWidth * stockThickness }, 'glue alone, on many faces'),
     );
   }
   if (keyedMitre) {
     const { mitre, keys } = keyedMitre.glueArea;
-    rows.push(row('keyed mitre', { longGrain: keys, endGrain: mitre }, keyedMitre.keys.length, 'the keys'));
+    rows.push(row('keyed mitre', keyedMitre, { longGrain: keys, endGrain: mitre }, 'the keys'));
   }
   if (rabbet) {
     const { floor, shoulder } = rabbet.glueArea;
-    rows.push(row('rabbet', { longGrain: 0, endGrain: floor + shoulder }, 0, 'pegs, pins or screws'));
+    rows.push(row('rabbet', rabbet, { longGrain: 0, endGrain: floor + shoulder }, 'pegs, pins or screws'));
   }
   return rows;
 }

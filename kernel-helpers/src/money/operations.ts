@@ -90,6 +90,9 @@ const whole = (why: string) => {
   return z.number({ error: possible }).int(possible).min(0, possible).max(1000, possible);
 };
 
+/** The layout of one corner. */
+export type JointLayout = DovetailLayout | FingerLayout | KeyedMitreLayout | RabbetLayout;
+
 const workFields = z.object({
   boards: whole('boards bought'),
   letters: whole('letters and figures cut by hand').default(0),
@@ -111,7 +114,7 @@ const workFields = z.object({
  */
 export function boxCounts(work: {
   box: Pick<SizedPiece, 'parts' | 'counts'>;
-  joint?: DovetailLayout | FingerLayout | KeyedMitreLayout | RabbetLayout;
+  joint?: JointLayout | undefined;
   boards: number;
   letters?: number;
   carvingMinutes?: number;
@@ -125,7 +128,9 @@ export function boxCounts(work: {
     board: boards,
     part: box.parts.reduce((sum, { count }) => sum + count, 0),
     corner: box.counts.corner,
-    ...jointCounts(joint, box.counts.tail),
+    ...(joint ? jointCounts(joint) : noJoint),
+    // A drawer has tails of its own, counted where it is sized.
+    tail: box.counts.tail + (joint ? jointCounts(joint).tail : 0),
     groove: box.counts.groove,
     lid: box.counts.lid,
     tenon: box.counts.tenon,
@@ -137,11 +142,12 @@ export function boxCounts(work: {
   };
 }
 
-function jointCounts(joint: Parameters<typeof boxCounts>[0]['joint'], tail: number) {
-  const none = { tail, finger: 0, mitre: 0, key: 0, rabbet: 0 };
-  if (!joint) return none;
-  if ('tails' in joint) return { ...none, tail: tail + 4 * joint.tails.length };
-  if ('fingerWidth' in joint) return { ...none, finger: 4 * joint.count };
-  if ('keys' in joint) return { ...none, mitre: 4, key: 4 * joint.keys.length };
-  return { ...none, rabbet: 4 };
+const noJoint = { tail: 0, finger: 0, mitre: 0, key: 0, rabbet: 0 };
+
+/** What is counted at four corners of a joint. @internal */
+export function jointCounts(joint: JointLayout): typeof noJoint {
+  if ('tails' in joint) return { ...noJoint, tail: 4 * joint.tails.length };
+  if ('fingerWidth' in joint) return { ...noJoint, finger: 4 * joint.count };
+  if ('keys' in joint) return { ...noJoint, mitre: 4, key: 4 * joint.keys.length };
+  return { ...noJoint, rabbet: 4 };
 }

@@ -35,10 +35,10 @@ export interface JointDecision {
   firstBoards: FirstBoards;
 }
 
-/** Where the grooves run, and the passes that make them; in. */
+/** Where the grooves run, and the passes that make them: fence to the near side of the cutter, and depths; in. */
 export interface GrooveDecision {
   runs: GrooveRun[];
-  passes: { name: string; offsets: number[]; depths: number[] }[];
+  passes: { name: string; fences: number[]; depths: number[] }[];
 }
 
 /** Boards and sheets that are used, how they are cut, what milling leaves, and the offcuts that go back to the shop's stock. */
@@ -64,6 +64,8 @@ export interface SurfaceDecision {
   /** Sanded off each outside face; how proud the joint stands afterwards. */
   removed: number;
   proudAfter: number;
+  /** Grades of grit in order. */
+  grades: { outside: string[]; inside: string[] };
   sandingMinutes: number;
   /** Square feet, and how much of it is sanded before assembly. */
   area: number;
@@ -202,7 +204,7 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
   }),
   grooves: z.looseObject({
     runs: z.array(z.looseObject({ board: z.string(), groove: z.string(), from: inches, to: inches })),
-    passes: z.array(z.looseObject({ name: z.string(), offsets: z.array(inches), depths: z.array(inches) })),
+    passes: z.array(z.looseObject({ name: z.string(), fences: z.array(inches), depths: z.array(inches) })),
   }),
   stock: z.looseObject({
     boards: z.array(z.looseObject({ mark: z.string(), price: inches })),
@@ -222,6 +224,7 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     lidStock: inches,
     removed: inches,
     proudAfter: number,
+    grades: z.looseObject({ outside: z.array(z.string()), inside: z.array(z.string()) }),
     sandingMinutes: inches,
     area: inches,
     areaBeforeAssembly: inches,

@@ -5,6 +5,9 @@ import { ShopError } from '../measure/shop-error.js';
 import type { Board } from './boards.js';
 import type { CutPart } from './cut-plan/plan.js';
 
+/** How much thinner or thicker than the part a sheet may be: what a groove bears. In; common practice, no source. @internal */
+export const sheetTolerance = 1 / 64;
+
 /** A sheet as it is typed: its thickness measured, not nominal, and its whole price. */
 export interface TypedSheet {
   mark: string;
@@ -51,12 +54,11 @@ export function readSheets(typed: readonly TypedSheet[]): Board[] {
  *
  * @param cut.parts  finished parts of any piece; solid wood is left out; in
  * @param cut.grain  whether the grain of the faces runs along each part: then none is turned
- * @param cut.tolerance  how much thinner than the part a sheet may be, in; 1/64 unless told otherwise
  * @returns one list, or two
  * @throws ShopError  no plywood part
  */
-export function sheetParts(cut: { parts: readonly PiecePart[]; grain?: boolean; tolerance?: number }): CutPart[][] {
-  const { grain = false, tolerance = 1 / 64 } = cut;
+export function sheetParts(cut: { parts: readonly PiecePart[]; grain?: boolean }): CutPart[][] {
+  const { grain = false } = cut;
   const along = cut.parts
     .filter(({ material }) => material === 'plywood')
     .map(({ name, count, length, width, thickness }) => ({
@@ -64,7 +66,7 @@ export function sheetParts(cut: { parts: readonly PiecePart[]; grain?: boolean; 
       count,
       length,
       width,
-      thickness: thickness - tolerance,
+      thickness: thickness - sheetTolerance,
     }));
   if (along.length === 0)
     throw new ShopError(

@@ -12,15 +12,16 @@ const finger = { across: 0.625, along: 0.75, hold: 3 / 16, pull: 3 / 8 };
  *
  * @param limits.margin  wood wanted between the handle and what is near, in
  * @param limits.passDepth  depth of one pass, in
+ * @param limits.milled  thickness the lid is milled to first, in; not judged unless given
  * @param limits.lettering  what the lettering takes up
  * @see common practice, no source
  */
 export function handleFindings(
   handle: Omit<Handle, 'findings'>,
-  limits: { margin: number; passDepth: number; lettering?: Extent },
+  limits: { margin: number; passDepth: number; milled?: number | undefined; lettering?: Extent | undefined },
 ): Finding[] {
   const { kind, extent, field, bitRadius, remaining, depth, height, chord, lidStock } = handle;
-  const { margin, passDepth, lettering } = limits;
+  const { margin, passDepth, milled = lidStock, lettering } = limits;
   const raised = kind === 'raised pull';
   const width = extent.right - extent.left;
   const grip = raised ? height - bitRadius : depth;
@@ -78,11 +79,11 @@ export function handleFindings(
   if (raised)
     findings.push({
       rule: 'pull milled from the lid',
-      verdict: 'watch',
-      figures: `stock of ${tape(lidStock)}, ${tape(height)} above the sides`,
+      verdict: milled < lidStock - rounding ? 'stop' : 'watch',
+      figures: `stock of ${tape(lidStock)}, ${tape(height)} above the sides${milled < lidStock - rounding ? `; the lid is milled to ${tape(milled)}` : ''}`,
       reason:
         'the whole lid is thicknessed around it: more wood, more time, and the lid no longer lies flush for a planer',
-      change: 'take a scoop or a notch where flush matters; else set the milled thickness in sheet 07',
+      change: `take a scoop or a notch where flush matters; else set lidStock in sheet 07 to ${tape(lidStock)}`,
     });
   return findings;
 }

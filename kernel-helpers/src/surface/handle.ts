@@ -32,6 +32,8 @@ export interface HandleInput {
   passDepth?: string | number;
   /** Wood between the handle and lettering, or the edge of the field. */
   margin?: string | number;
+  /** Thickness the lid is milled to before its handle is cut; not judged unless given. */
+  milled?: string | number;
   /** What it must keep clear of. */
   lettering?: Pick<Lettering, 'extent'>;
 }
@@ -75,6 +77,7 @@ const fields = z.strictObject({
   middleFromFront: place,
   passDepth: size({ least: 1 / 64, most: 1, why: 'depth of one pass' }).default(1 / 8),
   margin: size({ least: 0, most: 6, why: 'wood between the handle and lettering or edge' }).default(0.25),
+  milled: size({ least: 1 / 8, most: 6, why: 'thickness the lid is milled to before its handle' }).optional(),
 });
 
 /**

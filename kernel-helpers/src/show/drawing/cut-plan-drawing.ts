@@ -4,7 +4,7 @@ import type { Shown } from '../shown.js';
 import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../svg.js';
 import { type Box, inLedRows, placesInside, Taken } from './free-place.js';
 import { hatching } from './hatching.js';
-import { type DrawingOptions, lengthText } from './lengths.js';
+import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
 import { strokes } from './lines.js';
 import { pageWidth } from './sheet.js';
 import { broken } from './view.js';
@@ -29,7 +29,7 @@ export function cutPlanDrawing(layouts: readonly BoardLayout[], options: Drawing
   const show = lengthText(options);
   let top = 8;
   const drawn = layouts.map((layout) => {
-    const picture = boardPicture(layout, show);
+    const picture = boardPicture(layout, show, dimensionText(options));
     const moved = element('g', { transform: `translate(${margin},${top + picture.above})` }, picture.content);
     top += picture.above + picture.below + 18;
     return moved;
@@ -44,7 +44,7 @@ export function cutPlanDrawing(layouts: readonly BoardLayout[], options: Drawing
 }
 
 /** One board with its upper left corner at 0, 0; how far it reaches above that and below. */
-function boardPicture(layout: BoardLayout, show: (inches: number) => string) {
+function boardPicture(layout: BoardLayout, show: (inches: number) => string, size: (inches: number) => string) {
   const { board, parts, cuts, offcuts } = layout;
   const scale = Math.min(mostScale, (pageWidth - 2 * margin) / board.length, mostHeight / board.width);
   const [width, height] = [board.length * scale, board.width * scale];
@@ -57,7 +57,7 @@ function boardPicture(layout: BoardLayout, show: (inches: number) => string) {
   const taken = new Taken();
   const marks = [
     ...cuts.map((cut) => cutMark(cut, { width, height, scale }, taken)),
-    ...parts.map((part) => partMark(part, area(part), show, taken)),
+    ...parts.map((part) => partMark(part, area(part), size, taken)),
   ];
   // What found no room stands over the board or under it, whichever is nearer.
   const reach = (side: 1 | -1) =>
@@ -92,7 +92,7 @@ function boardPicture(layout: BoardLayout, show: (inches: number) => string) {
 
   const clear = new Taken([...taken.boxes, ...spots.map(area)]);
   const kept = offcuts.map((offcut) =>
-    offcutName(area(offcut), `keep ${show(offcut.length)} x ${show(offcut.width)}`, clear),
+    offcutName(area(offcut), `keep ${size(offcut.length)} x ${size(offcut.width)}`, clear),
   );
 
   const title = broken(

@@ -4,7 +4,7 @@ import { spreadApart } from '../label-places.js';
 import type { Shown } from '../shown.js';
 import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../svg.js';
 import { overLines, turned } from './dimension.js';
-import { type DrawingOptions, lengthText, settingText } from './lengths.js';
+import { type DrawingOptions, dimensionText, lengthText, settingText } from './lengths.js';
 import { arrowhead, strokes } from './lines.js';
 import { pageWidth } from './sheet.js';
 
@@ -44,7 +44,12 @@ export function dividerWalk(layout: DovetailLayout, options: DrawingOptions = {}
   const px = (inches: number) => margin + (inches - from) * scale;
   let top = margin / 2;
   const content = rows.map((row, i) => {
-    const drawn = drawRow(row, i === rows.length - 1 ? layout : undefined, { top, px, boardWidth, show });
+    const drawn = drawRow(row, i === rows.length - 1 ? layout : undefined, {
+      top,
+      px,
+      boardWidth,
+      show: dimensionText(options),
+    });
     top = drawn.foot;
     return drawn;
   });

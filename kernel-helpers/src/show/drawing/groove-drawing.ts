@@ -4,7 +4,7 @@ import { ShopError } from '../../measure/shop-error.js';
 import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
 import type { Dimension, Side } from './dimension.js';
-import { type DrawingOptions, lengthText } from './lengths.js';
+import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
 import { drawRows } from './sheet.js';
 import { rectangle, type Shape, type View } from './view.js';
 
@@ -15,7 +15,7 @@ export type GroovedBox = Pick<SizedBox, 'parts' | 'markingGauge'>;
 const grey = '#d4d4d4';
 
 /**
- * Each board's inside face with its grooves: where they run out, where they stop, and why.
+ * Each board's inside face with its grooves, a figure each: where they run out, where they stop, and why.
  *
  * @param box  as `sizeBox` returns it; inches
  * @param runs  as `grooveRuns` returns them; inches
@@ -24,24 +24,23 @@ const grey = '#d4d4d4';
  */
 export function grooveDrawing(box: GroovedBox, runs: readonly GrooveRun[], options: DrawingOptions = {}): Shown {
   const show = lengthText(options);
+  const size = dimensionText(options);
   const boards = [...new Set(runs.map(({ board }) => board))];
-  const views = boards.map((board) => {
+  const drawn = boards.map((board) => {
     const part = box.parts.find(({ name }) => name === board);
     if (!part)
       throw new ShopError(
         `runs: a groove on the ${board} given; possible: ${box.parts.map(({ name }) => name).join(', ')}`,
       );
     const own = runs.filter((run) => run.board === board);
-    return [boardView({ board, length: part.length, height: part.width, gauge: box.markingGauge }, own, show)];
+    const view = boardView({ board, length: part.length, height: part.width, gauge: box.markingGauge }, own, size);
+    return figure({
+      ...drawRows([[view]], { height: 420 }),
+      alt: own.map((run) => `${capital(board)}: ${words(run, show)}`).join(' '),
+      caption: `${own.map((run) => words(run, show)).join(' ')} To scale; thin lines are the baselines of the joint.`,
+    });
   });
-  const { svg, width } = drawRows(views, { height: 900 });
-  return figure({
-    svg,
-    width,
-    alt: runs.map((run) => `${capital(run.board)}: ${words(run, show)}`).join(' '),
-    caption:
-      'The inside faces with their grooves, to scale. A groove that stops short of an end must not come out there; thin lines are the baselines of the joint.',
-  });
+  return { mime: 'text/html', text: drawn.map(({ text }) => text).join('') };
 }
 
 interface GroovedBoard {
@@ -94,7 +93,6 @@ function boardView(board: GroovedBoard, runs: readonly GrooveRun[], show: (inche
       ...levels,
       upright('right', 0, height),
     ],
-    notes: upwards.map((run) => words(run, show)),
   };
 
   function upright(side: Side, from: number, to: number): Dimension {

@@ -3,7 +3,7 @@ import type { DovetailLayout, JointPiece } from '../../joints/dovetails.js';
 import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
 import type { Dimension } from './dimension.js';
-import { type DrawingOptions, lengthText, settingText } from './lengths.js';
+import { type DrawingOptions, dimensionText, lengthText, settingText } from './lengths.js';
 import { drawRows } from './sheet.js';
 import { rectangle, type Shape, type View } from './view.js';
 
@@ -19,7 +19,8 @@ const grey = '#d4d4d4';
  */
 export function jointDrawing(layout: CornerLayout, options: DrawingOptions = {}): Shown {
   const show = lengthText(options);
-  const { svg, width } = drawRows([[firstEnd(layout, options)], [firstFace(layout, show)], [secondEnd(layout, show)]], {
+  const size = dimensionText(options);
+  const { svg, width } = drawRows([[firstEnd(layout, options)], [firstFace(layout, size)], [secondEnd(layout, size)]], {
     height: 900,
   });
   const settings = jointSettings(layout, options);
@@ -57,7 +58,7 @@ export function jointSettings(layout: CornerLayout, options: DrawingOptions): st
 }
 
 function firstEnd(layout: CornerLayout, options: DrawingOptions): View {
-  const show = lengthText(options);
+  const show = dimensionText(options);
   const { boardWidth, stockThickness } = layout;
   const { second, board } = cornerPieces(layout);
   const above = (from: number, to: number, text = show(to - from)): Dimension => ({ side: 'above', from, to, text });

@@ -13,6 +13,11 @@ export function lengthText({ lengths = 'tape', denominator = 64 }: DrawingOption
   return (inches) => formatLength(inches, { system: lengths, denominator });
 }
 
+/** A size beside a dimension line: in one system, or lines and texts crowd; in inches where both are asked for. */
+export function dimensionText({ lengths = 'tape', ...rest }: DrawingOptions): (inches: number) => string {
+  return lengthText({ lengths: lengths === 'both' ? 'tape' : lengths, ...rest });
+}
+
 /** A setting that adds up, such as the dividers', finer than the tape: to 0.001 in or 0.01 mm. */
 export function settingText({ lengths = 'tape' }: DrawingOptions): (inches: number) => string {
   if (lengths === 'both' || lengths === 'caliper') return (inches) => formatLength(inches, { system: 'caliper' });

@@ -3,7 +3,7 @@ import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
 import { element, line, svgPicture, textWidth } from '../svg.js';
 import { drawDimension, inLanes, laneDepth, overLines } from './dimension.js';
-import { type DrawingOptions, lengthText } from './lengths.js';
+import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
 import { strokes } from './lines.js';
 import { pageWidth } from './sheet.js';
 import { vCutShading } from './v-cut-shading.js';
@@ -23,13 +23,13 @@ export function letteringPreview(lettering: Lettering, options: DrawingOptions =
     svg,
     width,
     alt: `"${text.replaceAll('\n', ' / ')}", ${letters} letters ${show(lettering.height)} high, cut in V-grooves; deepest ${show(deepest.depth)}, ${show(remaining)} of the lid left under it.`,
-    caption: `The letters as the bit leaves them, to scale, light from the upper left. Broken lines are the way of the bit's point: the wider the stroke, the deeper it goes. The ring marks the deepest place.`,
+    caption: `The letters as the bit leaves them, to scale but not full size, light from the upper left. Broken lines are the way of the bit's point: the wider the stroke, the deeper it goes. The ring marks the deepest place.`,
   });
 }
 
 /** The picture itself. @internal */
 export function previewSvg(lettering: Lettering, options: DrawingOptions = {}): { svg: string; width: number } {
-  const show = lengthText(options);
+  const show = dimensionText(options);
   const { extent, deepest, lines } = lettering;
   const [wide, high] = [extent.right - extent.left, extent.back - extent.front];
   const room = { left: 14, right: 60, above: 34, below: 52 };

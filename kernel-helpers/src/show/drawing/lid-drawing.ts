@@ -4,7 +4,7 @@ import type { Contour, LidPoint } from '../../surface/outline.js';
 import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
 import type { Dimension } from './dimension.js';
-import { type DrawingOptions, lengthText } from './lengths.js';
+import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
 import { drawRows } from './sheet.js';
 import { rectangle, type Shape, type View } from './view.js';
 
@@ -20,6 +20,7 @@ const grey = '#d4d4d4';
  */
 export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, options: DrawingOptions = {}): Shown {
   const show = lengthText(options);
+  const size = dimensionText(options);
   const { lettering, handle } = lid;
   const { field, extent } = lettering;
   const [low, high] = [-field.rabbet, field.width + field.rabbet];
@@ -27,7 +28,7 @@ export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, optio
     side,
     from,
     to,
-    text: show(to - from),
+    text: size(to - from),
   });
   const onLid = ([x, y]: LidPoint): LidPoint => [x + field.rabbet, y];
   const view: View = {
@@ -70,7 +71,7 @@ export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, optio
     ],
   };
   function across(side: 'above' | 'below', from: number, to: number): Dimension {
-    return { side, from, to, text: show(to - from) };
+    return { side, from, to, text: size(to - from) };
   }
   const { svg, width } = drawRows([[view]], { height: 640 });
   return figure({

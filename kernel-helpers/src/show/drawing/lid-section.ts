@@ -4,7 +4,7 @@ import type { LidPoint } from '../../surface/outline.js';
 import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
 import type { Dimension } from './dimension.js';
-import { type DrawingOptions, lengthText } from './lengths.js';
+import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
 import { drawRows } from './sheet.js';
 import type { Shape, View } from './view.js';
 
@@ -20,8 +20,9 @@ const wood = '#ececec';
  */
 export function lidSection(lid: { lettering: Lettering; handle?: Handle }, options: DrawingOptions = {}): Shown {
   const show = lengthText(options);
+  const size = dimensionText(options);
   const { lettering, handle } = lid;
-  const views = [[grooveView(lettering, show)], ...(handle ? [[handleView(handle, show)]] : [])];
+  const views = [[grooveView(lettering, size)], ...(handle ? [[handleView(handle, size)]] : [])];
   const drawn = views.map((row) => drawRows([row], { height: 300 }));
   const { deepest, remaining } = lettering;
   const shown = drawn.map(({ svg, width }, i) =>

@@ -2,7 +2,7 @@ import { type DrawnPiece, extent, type ViewName } from '../../box/drawn-piece.js
 import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
 import type { Dimension } from './dimension.js';
-import { type DrawingOptions, lengthText } from './lengths.js';
+import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
 import { projected } from './projection.js';
 import { drawRows } from './sheet.js';
 import { rectangle, type Shape, type View } from './view.js';
@@ -16,7 +16,7 @@ import { rectangle, type Shape, type View } from './view.js';
  */
 export function pieceDrawing(piece: DrawnPiece, options: DrawingOptions = {}): Shown {
   const show = lengthText(options);
-  const views = viewsOf(piece, show);
+  const views = viewsOf(piece, dimensionText(options));
   const { svg, width } = drawRows([[views.plan], [views.front, views['right side']]], { height: 700 });
   const { plan, front } = views;
   const overall = `${show(plan.width)} from left to right, ${show(plan.height)} from front to back and ${show(front.height)} high over everything`;

@@ -6,8 +6,10 @@ import { sizedBox } from '../../box/sized-box.js';
 import type { CornerLayout } from '../../joints/corner.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import { formatLength } from '../../measure/length.js';
+import type { SurfaceDecision } from '../../record/decisions.js';
 import type { Blank } from '../../stock/blanks.js';
-
+import { finish as finishType } from '../../surface/finishes.js';
+import { glue as glueType } from '../../surface/glues.js';
 import { moistureExcluding } from '../../wood/moisture-excluding.js';
 
 /** What is set at the bench for an operation, a line each, by the operation's id. */
@@ -17,6 +19,7 @@ export type BenchSettings = Record<string, string[]>;
  * Set-ups for the bench list, from what the sheets decided: rough and final sizes, gauge, dividers, bevel, passes, lid.
  *
  * @param decided.finish  id of data/moisture-excluding.json; empty for bare wood
+ * @param decided.surface  grades, glue and finish, where a sheet decided them
  * @returns lines by the ids of data/operations.json
  */
 export function benchSettings(decided: {
@@ -24,11 +27,12 @@ export function benchSettings(decided: {
   piece: SizedPiece;
   blanks: readonly Blank[];
   joint?: { layout: CornerLayout; firstBoards: string };
-  grooves?: { runs: GrooveRun[]; passes: { name: string; offsets: number[]; depths: number[] }[] };
+  grooves?: { runs: GrooveRun[]; passes: { name: string; fences: number[]; depths: number[] }[] };
   lid?: { fittedWidth: number; fittingMoisture: number; fittedTongue: number };
   finish: string;
+  surface?: Pick<SurfaceDecision, 'grades' | 'glue' | 'finish'>;
 }): BenchSettings {
-  const { units, piece, blanks, joint, grooves, lid, finish } = decided;
+  const { units, piece, blanks, joint, grooves, lid, finish, surface } = decided;
   const length = (inches: number) => formatLength(inches, { system: units, denominator: 64 });
   const size = (...sides: number[]) => sides.map(length).join(' x ');
   const { overall, parts } = piece;
@@ -46,10 +50,14 @@ export function benchSettings(decided: {
         ? `${part.count} lid: ${size(part.length, lid.fittedWidth + overWidth)}: ${length(overWidth)} over, planed off when it is fitted`
         : `${part.count} ${part.name}: ${size(part.length, part.widthBefore ?? part.width)}`,
     ),
-    sanding: ['inside faces and bottom only, never the joint or a groove; grades in sheet 08'],
-    'clean-up': ['outside faces now; grades in sheet 08'],
-    'glue-up': [`dry-fit first; outside ${size(overall.length, overall.width)}, diagonals alike`, 'bottom goes in now'],
-    'finish-1': finish === '' ? [] : [finishWords(finish)],
+    sanding: ['inside faces and bottom only, never the joint or a groove', ...grades(surface?.grades.inside)],
+    'clean-up': ['outside faces now', ...grades(surface?.grades.outside)],
+    'glue-up': [
+      `dry-fit first; outside ${size(overall.length, overall.width)}, diagonals alike`,
+      'bottom goes in now',
+      ...(surface ? [glueWords(surface.glue)] : []),
+    ],
+    'finish-1': surface ? [coatWords(surface.finish)] : finish === '' ? [] : [finishWords(finish)],
   };
   if (piece.kind !== 'box') return settings;
   const box = sizedBox(piece);
@@ -63,8 +71,8 @@ export function benchSettings(decided: {
           `${board}, ${groove}: ${length(fromBottom)} from the lower edge, ${length(width)} high, ${length(depth)} deep`,
       ),
       ...(grooves?.passes ?? []).map(
-        ({ name, offsets, depths }) =>
-          `${name}: fence ${offsets.map((offset) => length(fromBottom(box, name) + offset)).join(', then ')} from the near side of the cutter; raise it to ${depths.map(length).join(', then ')}`,
+        ({ name, fences, depths }) =>
+          `${name}: fence ${fences.map(length).join(', then ')} from the near side of the cutter; raise it to ${depths.map(length).join(', then ')}`,
       ),
       'chisel the stopped ends square',
       ...lowered(box, length),
@@ -94,11 +102,6 @@ function lowered({ parts }: SizedBox, length: (inches: number) => string): strin
     : [];
 }
 
-/** Lower edge of a kind of groove, in. */
-function fromBottom(box: SizedBox, kind: string): number {
-  return box.grooves.find(({ groove }) => groove === kind)?.fromBottom ?? 0;
-}
-
 function lidSettings(
   { design }: SizedBox,
   lid: { fittedWidth: number; fittingMoisture: number; fittedTongue: number },
@@ -109,6 +112,18 @@ function lidSettings(
     `rabbet the upper face along both long edges and the back end: ${length(design.lidGrooveDepth)} wide, ${formatLength(design.lidThickness - lid.fittedTongue, { system: 'caliper' })} deep`,
     `so that the tongue is ${formatLength(lid.fittedTongue, { system: 'caliper' })} thick`,
   ];
+}
+
+const grades = (ids: string[] = []) => (ids.length > 0 ? [ids.join(', then ')] : []);
+
+function glueWords({ id, assemblyMinutes, clampMinutes }: SurfaceDecision['glue']): string {
+  const { type, openMinutes } = glueType(id);
+  return `${type}: joined within ${openMinutes[0]} minutes of spreading, about ${assemblyMinutes.toFixed(0)} needed; ${clampMinutes} minutes in clamps at least; the label comes first`;
+}
+
+function coatWords({ id, coats, millilitres, recoatHours }: SurfaceDecision['finish']): string {
+  const { name } = finishType(id);
+  return `${name}, ${coats} ${coats === 1 ? 'coat' : 'coats'}, about ${millilitres.toFixed(0)} ml in all; ${recoatHours} hours between coats; the label comes first`;
 }
 
 function finishWords(id: string): string {
