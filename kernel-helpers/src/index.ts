@@ -182,12 +182,10 @@ export { quotePage } from './show/paper/quote-page.js';
 export { partLabels } from './show/part-labels.js';
 export type { PlotLibrary } from './show/plot.js';
 export { plot } from './show/plot.js';
-
 export { priceLeversPlot } from './show/price-levers-plot.js';
 export { progressTable } from './show/progress-table.js';
 export { promisePlot } from './show/promise-plot.js';
 export { scheduleChart } from './show/schedule-chart.js';
-
 export { settingOut } from './show/setting-out.js';
 export { correctionPlot, lidSeasonsPlot, pricesPlot, yieldPlot } from './show/shop-book-plots.js';
 export type { Shown } from './show/shown.js';
@@ -196,6 +194,7 @@ export { svgFile } from './show/svg-file.js';
 export type { Cell, Column } from './show/table.js';
 export { table } from './show/table.js';
 export { widthWindow } from './show/width-window.js';
+export { woodFigures } from './show/wood-figures.js';
 export type { WorkingOptions } from './show/working.js';
 export { working } from './show/working.js';
 export type { Blank, PartsToCut } from './stock/blanks.js';
