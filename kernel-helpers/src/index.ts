@@ -157,6 +157,7 @@ export { jointTemplate } from './show/drawing/joint-template.js';
 export type { DrawingOptions } from './show/drawing/lengths.js';
 export { letteringDxf, letteringSvg } from './show/drawing/lettering-files.js';
 export { letteringPreview } from './show/drawing/lettering-preview.js';
+export { letteringTemplate } from './show/drawing/lettering-template.js';
 export { lidDrawing } from './show/drawing/lid-drawing.js';
 export { lidSection } from './show/drawing/lid-section.js';
 export { pieceDrawing } from './show/drawing/piece-drawing.js';
@@ -207,6 +208,7 @@ export { readBoards } from './stock/boards.js';
 export { boardsFromCsv } from './stock/boards-csv.js';
 export type { BoardsToBuy } from './stock/boards-to-buy.js';
 export { boardsToBuy } from './stock/boards-to-buy.js';
+export { chalkMarks } from './stock/chalk-marks.js';
 export { checkPlan } from './stock/cut-plan/check-plan.js';
 export type { CutJob, TypedCutBoard, TypedCutJob, TypedCutPart, TypedDefect } from './stock/cut-plan/cut-job.js';
 export type {

@@ -6,8 +6,12 @@ import { drawnBookcase } from '../../kernel-helpers/src/box/drawn-bookcase.js';
 import { drawnDrawer } from '../../kernel-helpers/src/box/drawn-drawer.js';
 import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
+import { letterFace } from '../../kernel-helpers/src/record/letter-face.js';
 import { jointTemplate } from '../../kernel-helpers/src/show/drawing/joint-template.js';
+import { letteringTemplate } from '../../kernel-helpers/src/show/drawing/lettering-template.js';
 import { pieceStick, storyStick } from '../../kernel-helpers/src/show/drawing/story-stick.js';
+import { layOutHandle } from '../../kernel-helpers/src/surface/handle.js';
+import { layOutLettering } from '../../kernel-helpers/src/surface/lettering.js';
 import { yearOfAir } from '../../kernel-helpers/src/wood/air.js';
 import { keepPicture, startBrowser } from './chromium.js';
 
@@ -217,5 +221,44 @@ test('the stick of any piece is as long as the piece, and no label lies over ano
   };
   const drawer = sizeDrawer({ ...moving, opening: '3 in', openingWidth: '9 in', openingDepth: '12 in' });
   await page.setContent(pieceStick(drawnDrawer(drawer), { lengths: 'both' }));
+  expect(await clashes()).toEqual([]);
+});
+
+const lid = (insideWidth: string, insideLength: string) => {
+  const chest = sizeBox({ insideLength, insideWidth, insideDepth: '4 in', species: 'walnut-black' });
+  const lettering = layOutLettering({ box: chest, face: letterFace('roman'), text: 'TEA 2027', height: '3/4 in' });
+  return { lettering, handle: layOutHandle({ box: chest, kind: 'scoop', lettering }) };
+};
+
+test('letters and scoop stand at full size where they lie on the lid, from its middle line and its front end', async () => {
+  const { lettering, handle } = lid('6 1/4 in', '9 1/2 in');
+  await page.setContent(letteringTemplate({ lettering, handle }));
+  const [middle] = await onPaper('.middle');
+  const [shoulder] = await onPaper('.shoulder');
+  const letters = await onPaper('.letter');
+  const at = middle?.left ?? 0;
+  const front = shoulder?.bottom ?? 0;
+  const inch = 25.4;
+  // A browser places to a hundredth of a pixel or so, 0.003 mm.
+  expect(((shoulder?.right ?? 0) - (shoulder?.left ?? 0)) / inch).toBeCloseTo(lettering.field.width, 3);
+  expect((at - Math.min(...letters.map(({ left }) => left))) / inch).toBeCloseTo(
+    lettering.field.width / 2 - lettering.extent.left,
+    3,
+  );
+  expect((front - Math.max(...letters.map(({ bottom }) => bottom))) / inch).toBeCloseTo(lettering.extent.front, 3);
+  expect((front - Math.min(...letters.map(({ top }) => top))) / inch).toBeCloseTo(lettering.extent.back, 3);
+  const [scoop] = await onPaper('.handle');
+  expect((front - (scoop?.bottom ?? 0)) / inch).toBeCloseTo(handle.extent.front, 3);
+  expect(((scoop?.right ?? 0) - (scoop?.left ?? 0)) / inch).toBeCloseTo(handle.extent.right - handle.extent.left, 3);
+  expect(await clashes()).toEqual([]);
+  expect(await sheets('Letter')).toBe(1);
+  await keepPicture(page, 'lettering-template');
+});
+
+test('a lid wider than a page comes in strips that meet', async () => {
+  const { lettering, handle } = lid('20 in', '10 in');
+  await page.setContent(letteringTemplate({ lettering, handle }));
+  const joins = await onPaper('.join');
+  expect(joins).toHaveLength(4); // three strips, two edges in common
   expect(await clashes()).toEqual([]);
 });

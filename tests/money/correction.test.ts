@@ -142,7 +142,7 @@ describe('corrected operations', () => {
   const counts = {
     ...{ piece: 1, part: 6, corner: 4, tail: 12, groove: 6, lid: 1, letter: 7 },
     ...{ board: 2, finger: 0, mitre: 0, key: 0, rabbet: 0, 'carving minute': 0, tenon: 0, 'edge joint': 0 },
-    ...{ 'square foot': 5, coat: 3 },
+    ...{ 'solid part': 5, 'square foot inside': 2.5, 'square foot outside': 2.5, coat: 3 },
   };
   const factor = { operation: 'cut-joint', factor: 1.3, because: 'your last 6 pieces took 1.31 times the estimate' };
 

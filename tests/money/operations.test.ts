@@ -10,6 +10,7 @@ describe('counts of a box', () => {
     expect(boxCounts({ ...work, joint: dovetails })).toMatchObject({
       board: 2,
       part: 6,
+      'solid part': 5,
       corner: 4,
       tail: 12,
       groove: 7,
@@ -17,12 +18,14 @@ describe('counts of a box', () => {
       letter: 7,
       coat: 3,
     });
-    // Two sides 10 3/4 x 5, front 7 1/2 x 4 1/2 (lowered by the lid), back 7 1/2 x 5, all about; see the parts.
-    const faces = box.parts.filter(({ material }) => material === 'wood').map((p) => 2 * p.count * p.length * p.width);
-    expect(boxCounts({ ...work, joint: dovetails })['square foot']).toBeCloseTo(
-      faces.reduce((sum, face) => sum + face, 0) / 144,
-      12,
-    );
+    // One face of two sides, front, back and lid outside; the other, and both of the bottom, inside.
+    const faces = (material: string) =>
+      box.parts
+        .filter((part) => part.material === material)
+        .reduce((sum, p) => sum + (p.count * p.length * p.width) / 144, 0);
+    const counts = boxCounts({ ...work, joint: dovetails });
+    expect(counts['square foot outside']).toBeCloseTo(faces('wood'), 12);
+    expect(counts['square foot inside']).toBeCloseTo(faces('wood') + 2 * faces('plywood'), 12);
   });
 
   it.each([

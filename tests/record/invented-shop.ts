@@ -50,7 +50,12 @@ export function inventShop(
     const counts: Counts = {
       ...{ piece: 1, part: 6, corner: 4, tail: 4 * (2 + Math.floor(4 * chance())), groove: 7, lid: 1, letter: letters },
       ...{ board: 2, finger: 0, mitre: 0, key: 0, rabbet: 0, 'carving minute': 0, tenon: 0, 'edge joint': 0 },
-      ...{ 'square foot': 3 + 6 * chance(), coat: 3 },
+      ...{
+        'solid part': 5,
+        'square foot inside': 1.5 + 3 * chance(),
+        'square foot outside': 1.5 + 3 * chance(),
+        coat: 3,
+      },
     };
     const hours = estimateHours({ counts, simulations: 100 });
     const perHour = 60 * (1 + rise) ** (i * (10 / count)) * Math.exp(0.08 * normal());

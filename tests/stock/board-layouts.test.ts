@@ -45,8 +45,8 @@ describe('the list by set-up', () => {
     const list = setUps({ layouts, kerf }).map(({ machine, setting, pieces }) => [machine, setting, pieces]);
     expect(list).toEqual([
       ['crosscut stop', 12, ['board A: cut 4 (side, rail)', 'board B: cut 3 (side, rail)']],
-      ['rip fence', 4, ['board A: cut 5 (side)', 'board B: cut 4 (side)']],
-      ['rip fence', 1.5, ['board A: cut 6 (rail)', 'board B: cut 5 (rail)']],
+      ['band saw fence', 4, ['board A: cut 5 (side)', 'board B: cut 4 (side)']],
+      ['band saw fence', 1.5, ['board A: cut 6 (rail)', 'board B: cut 5 (rail)']],
     ]);
   });
 

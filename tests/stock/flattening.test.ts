@@ -115,7 +115,13 @@ describe('passes through the planer', () => {
 
 describe('remedies for snipe', () => {
   it('cost less wood the better they are: six pieces with 3/4 in over and a dip of 2 1/2 in', () => {
-    const costs = snipeRemedies({ pieces: 6, overLength: 0.75, planer: { snipeLength: 2.5 } }).map((r) => r.costs);
-    expect(costs).toEqual([6 * 4.25, 4.25, 0]);
+    const six = { thicknesses: Array(6).fill(0.5), overLength: 0.75, planer: { snipeLength: 2.5, leastLength: 12 } };
+    expect(snipeRemedies(six).map(({ costs }) => costs)).toEqual([6 * 4.25, 4.25, 0]);
+  });
+
+  it('let only pieces of one thickness follow each other, and no scrap go in that is shorter than the planer may be fed', () => {
+    const two = { thicknesses: [0.625, 0.5], overLength: 0.75, planer: { snipeLength: 2.5, leastLength: 12 } };
+    expect(snipeRemedies(two).map(({ remedy }) => remedy)).toEqual(['extra length', 'lead and tail pieces']);
+    expect(snipeRemedies(two).at(-1)?.how).toContain('at least 12 in (304.8 mm) long');
   });
 });

@@ -72,7 +72,7 @@ describe('the order of work', () => {
 
   test('sands inside faces before glue, outside after, finish last', () => {
     const order = [
-      place(/inside faces and both/),
+      place(/inside faces, both/),
       place(/^Glue up/),
       place(/^Sand the outside/),
       place(/coat 1/),

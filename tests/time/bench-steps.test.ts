@@ -39,6 +39,14 @@ describe('steps at the bench', () => {
     );
   });
 
+  it('carry the cautions of the finish that was chosen, and of every kind where none was', () => {
+    const cautionsOf = (finish?: 'film' | 'oil' | 'wax') =>
+      benchSteps({ counts, waits, finish }).find(({ id }) => id === 'finish-1')?.cautions;
+    expect(cautionsOf('film')).toEqual(['film-finish']);
+    expect(cautionsOf('wax')).toEqual(['oil-finish']);
+    expect(cautionsOf()).toEqual(['oil-finish', 'film-finish']);
+  });
+
   it.each([
     ['dovetails', dovetails],
     ['fingers', fingers],

@@ -3,8 +3,13 @@ import { readParameters, size } from '../measure/parameters.js';
 import type { PiecePart, SizedPiece } from './piece.js';
 import type { SizedBox } from './size-box.js';
 
-/** Left on a lid's width at the saw, to be planed off when it is fitted: common practice, no source. In. @internal */
-export const overWidth = 1 / 16;
+/** Left on a lid's width at the saw, to be planed off when it is fitted: common practice, no source. In. */
+const overWidth = 1 / 16;
+
+/** Width a lid is sawn to, to the mark of a tape: in. @internal */
+export function sawnLidWidth({ fittedWidth }: { fittedWidth: number }): number {
+  return Math.round((fittedWidth + overWidth) * 64) / 64;
+}
 
 const fields = z.object({
   widestBoard: size({ least: 1, most: 36, why: 'widest part cut from one board' }).default(36),
@@ -31,7 +36,7 @@ export function fittedParts(cut: {
   const { piece, lid, ...typed } = cut;
   const { widestBoard, lidStock } = readParameters(fields, typed);
   return piece.parts
-    .map((part) => (part.name === 'lid' && lid ? { ...part, width: lid.fittedWidth + overWidth } : part))
+    .map((part) => (part.name === 'lid' && lid ? { ...part, width: sawnLidWidth(lid) } : part))
     .map((part) => (part.name === 'lid' && lidStock ? { ...part, thickness: lidStock } : part))
     .map((part) => (part.material === 'wood' ? gluedUp(part, widestBoard) : part));
 }
@@ -50,8 +55,8 @@ function gluedUp(part: PiecePart, widest: number): PiecePart {
   };
 }
 
-/** A box with its lid as wide as it was planed, for what is cut into the lid afterwards. */
-export function withFittedLid(box: SizedBox, lid: { fittedWidth: number }): SizedBox {
+/** A box with its lid as wide, and its tongue as thick, as the lid's own sheet settled them: for what is cut into the lid. */
+export function withFittedLid(box: SizedBox, lid: { fittedWidth: number; fittedTongue: number }): SizedBox {
   const parts = box.parts.map((part) => (part.name === 'lid' ? { ...part, width: lid.fittedWidth } : part));
-  return { ...box, parts };
+  return { ...box, design: { ...box.design, tongueThickness: lid.fittedTongue }, parts };
 }

@@ -13,6 +13,7 @@ const counted = [
   'piece',
   'board',
   'part',
+  'solid part',
   'corner',
   'tail',
   'finger',
@@ -23,7 +24,8 @@ const counted = [
   'lid',
   'letter',
   'carving minute',
-  'square foot',
+  'square foot inside',
+  'square foot outside',
   'coat',
   'tenon',
   'edge joint',
@@ -109,7 +111,8 @@ const workFields = z.object({
  * @param work.letters  letters and figures cut by hand; none where a cutter carves them
  * @param work.carvingMinutes  minutes that a cutter takes for the lettering
  * @param work.coats  coats of finish
- * @returns both faces of all solid parts as square feet; four corners' worth of the joint
+ * @returns one face of every solid part as square feet outside; the other, and both of plywood, inside; four corners' worth of
+ *   the joint
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
 export function boxCounts(work: {
@@ -123,10 +126,15 @@ export function boxCounts(work: {
   const { box, joint } = work;
   const { boards, letters, carvingMinutes, coats } = readParameters(workFields, { ...work });
   const wood = box.parts.filter(({ material }) => material === 'wood');
+  const plywood = box.parts.filter(({ material }) => material === 'plywood');
+  const number = (parts: typeof wood) => parts.reduce((sum, { count }) => sum + count, 0);
+  const squareFeet = (parts: typeof wood) =>
+    parts.reduce((sum, { count, length, width }) => sum + (count * length * width) / 144, 0);
   return {
     piece: 1,
     board: boards,
-    part: box.parts.reduce((sum, { count }) => sum + count, 0),
+    part: number(box.parts),
+    'solid part': number(wood),
     corner: box.counts.corner,
     ...(joint ? jointCounts(joint) : noJoint),
     // A drawer has tails of its own, counted where it is sized.
@@ -137,7 +145,8 @@ export function boxCounts(work: {
     'edge joint': box.counts.edgeJoint,
     letter: carvingMinutes > 0 ? 0 : letters,
     'carving minute': carvingMinutes,
-    'square foot': wood.reduce((sum, { count, length, width }) => sum + (2 * count * length * width) / 144, 0),
+    'square foot inside': squareFeet(wood) + 2 * squareFeet(plywood),
+    'square foot outside': squareFeet(wood),
     coat: coats,
   };
 }

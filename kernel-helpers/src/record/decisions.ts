@@ -58,6 +58,9 @@ export interface SurfaceDecision {
   letteringMinutes: number;
   deepest: number;
   remaining: number;
+  /** Angle of the V-bit, degrees; the round bit that cuts the handle, how deep it goes and in how many passes. */
+  bitAngle: number;
+  handleBit?: { radius: number; depth: number; passes: number };
   handle: HandleKind | 'none';
   /** Thickness the lid is milled to first. */
   lidStock: number;
@@ -72,10 +75,11 @@ export interface SurfaceDecision {
   areaBeforeAssembly: number;
   /** Id of the glue, minutes to assemble and in clamps, hours to full strength, ml. */
   glue: { id: string; assemblyMinutes: number; clampMinutes: number; cureHours: number; millilitres: number };
-  /** Id of the finish, coats, square feet, hours between coats, days to cure, ml. */
+  /** Id of the finish, coats, whether the inside gets them, square feet, hours between coats, days to cure, ml. */
   finish: {
     id: string;
     coats: number;
+    inside: boolean;
     squareFeet: number;
     recoatHours: number;
     cureDays: number;
@@ -220,7 +224,9 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     letteringMinutes: inches,
     deepest: inches,
     remaining: number,
+    bitAngle: inches,
     handle: z.enum(['scoop', 'raised pull', 'thumb notch', 'none']),
+    handleBit: z.looseObject({ radius: inches, depth: inches, passes: z.int() }).optional(),
     lidStock: inches,
     removed: inches,
     proudAfter: number,
@@ -238,6 +244,7 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
     finish: z.looseObject({
       id: z.string(),
       coats: z.int().min(1),
+      inside: z.boolean(),
       squareFeet: inches,
       recoatHours: inches,
       cureDays: inches,

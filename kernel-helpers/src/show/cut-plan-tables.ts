@@ -48,7 +48,8 @@ export function cutTable(layouts: readonly BoardLayout[], options: DrawingOption
         `${show(from)} to ${show(to)}`,
       ]),
     ),
-    caption: "Cuts in order; the saw's near side stands at the place given, its kerf beyond it",
+    caption:
+      "Cuts in order; the saw's near side stands at the place given, its kerf beyond it. Places are those of the board as it came: what a stop or fence stands at once an end is off is under set-ups",
   });
 }
 

@@ -11,13 +11,14 @@ import { fontFamily, ink } from './svg.js';
  *
  * @param layouts  as `boardLayouts` returns them; inches
  * @param milling  as `millingLoss` returns it: for the finished sizes; inches
+ * @param options.marks  what else is chalked on, by the part's name in the plan; see `chalkMarks`
  * @param options  how sizes are shown
  * @returns a whole HTML document to print on A4 or Letter; it loads nothing
  */
 export function partLabels(
   layouts: readonly BoardLayout[],
   milling: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'partOf'> },
-  options: DrawingOptions = {},
+  options: DrawingOptions & { marks?: Record<string, string> } = {},
 ): string {
   const show = lengthText(options);
   const parts = layouts.flatMap(({ board, parts }) => parts.map((part) => ({ ...part, mark: board.mark })));
@@ -28,11 +29,12 @@ export function partLabels(
       : `${show(length)} x ${show(width)}`;
     return (
       `<li><strong>${number} ${escapeHtml(name)}</strong><span>board ${escapeHtml(mark)}</span>` +
-      `<span>rough ${escapeHtml(`${show(length)} x ${show(width)}`)}</span><span>finished ${escapeHtml(size)}</span>` +
-      '<span>⟷ grain</span></li>'
+      `<span>rough ${escapeHtml(`${show(length)} x ${show(width)}`)}</span><span>sawn to ${escapeHtml(size)}</span>` +
+      `<span>${escapeHtml(options.marks?.[name] ?? '')}</span><span>⟷ grain; lower edge here</span></li>`
     );
   });
-  const hint = '<h1>Part labels</h1><p>Cut apart and lay each on its part, the arrow along the grain.</p>';
+  const hint =
+    '<h1>Part labels</h1><p>Cut apart and lay each on the outside face of its part, the arrow along the grain, the last line at the lower edge.</p>';
   return htmlPage({ title: 'Part labels', style, body: `<main>${hint}<ul>${labels.join('')}</ul></main>` });
 }
 

@@ -111,7 +111,11 @@ export function millingLoss(milling: Milling): MillingLoss {
     yield: (steps.at(-1) as MillingStep).yield,
     toCut,
     milled,
-    snipe: snipeRemedies({ pieces: toCut.blanks.length, overLength: allowances.length, planer }),
+    snipe: snipeRemedies({
+      thicknesses: toCut.blanks.map(({ thickness }) => thickness),
+      overLength: allowances.length,
+      planer,
+    }),
     findings: millingFindings({ ...milling, boards, rough, toCut, inBlanks, milled, planer, allowances }),
   };
 }

@@ -6,7 +6,7 @@ import type { RoughPart } from './rough-parts.js';
 /** One setting of a machine, and all that is done while it stands there. In. */
 export interface SetUp {
   stage: 'rough' | 'planing' | 'parting' | 'final';
-  machine: 'crosscut stop' | 'rip fence' | 'planer';
+  machine: 'crosscut stop' | 'band saw fence' | 'rip fence' | 'planer';
   /** From the blade to the stop or fence, or the thickness. */
   setting: number;
   /** `board A: cut 2 (side)` or `side, 2 pieces`. */
@@ -26,7 +26,8 @@ const same = 1 / 128;
 /**
  * All cuts and passes by machine and setting: stop, fence or thickness is set once, and all that is for it is done, as far as
  * the order of each board's cuts allows. Rough cuts come first; then blanks are planed, cut apart, and parts brought to size.
- * The setting of a rough cut is the size of the piece that is kept.
+ * The setting of a rough cut is the size of the piece that is kept. A rough board has no flat face yet for the table saw: it is ripped
+ * at the band saw.
  *
  * @param work.layouts  see `boardLayouts`; in
  * @param work.milling  see `millingLoss`; nothing for sheets, which are sawn to size at once
@@ -108,10 +109,11 @@ function sawn(layout: BoardLayout, kerf: number): SetUp[] {
       );
     const kept = inside(near).length > 0 || inside(far).length === 0 ? near : far;
     const names = inside(kept).map(({ name }) => name);
+    const rough = !board.plywood && !cut.afterPlaning;
     return [
       {
         stage: cut.afterPlaning ? 'parting' : 'rough',
-        machine: cut.kind === 'crosscut' ? 'crosscut stop' : 'rip fence',
+        machine: cut.kind === 'crosscut' ? 'crosscut stop' : rough ? 'band saw fence' : 'rip fence',
         setting: cut.kind === 'crosscut' ? kept.to - kept.from : kept.high - kept.low,
         pieces: [`board ${board.mark}: cut ${cut.number} (${names.join(', ') || 'offcut'})`],
       },

@@ -1,4 +1,4 @@
-import { formatLength } from '../measure/length.js';
+import { tape } from '../measure/verdict.js';
 import type { Planer } from './planer.js';
 
 /** One way to keep the dips at the ends of a feed off the parts, and the wood it costs, in. */
@@ -14,33 +14,37 @@ export interface SnipeRemedy {
  *
  * The dip is as long and as deep as the machine makes it: measure it on a test board.
  *
- * @param feed.pieces  how many pieces are planed to one thickness
+ * @param feed.thicknesses  what each piece is planed to, in: only pieces of one thickness can follow each other
  * @param feed.overLength  what each has over its final length, in: part of the dip falls in it
- * @returns three remedies; in
+ * @returns two remedies, or three where pieces share a thickness; in
  * @see common practice, no source
  */
 export function snipeRemedies(feed: {
-  pieces: number;
+  thicknesses: readonly number[];
   overLength: number;
-  planer: Pick<Planer, 'snipeLength'>;
+  planer: Pick<Planer, 'snipeLength' | 'leastLength'>;
 }): SnipeRemedy[] {
-  const { pieces, overLength, planer } = feed;
+  const { thicknesses, overLength, planer } = feed;
+  const feeds = new Set(thicknesses).size;
   const missing = Math.max(0, 2 * planer.snipeLength - overLength);
-  const dip = formatLength(planer.snipeLength, { system: 'tape' });
+  const dip = tape(planer.snipeLength);
+  // A lead piece goes between the rollers like any other: it may be no shorter than the planer allows.
+  const lead = tape(Math.max(planer.leastLength, planer.snipeLength));
+  const endToEnd: SnipeRemedy = {
+    remedy: 'end to end',
+    how: `pieces of one thickness follow each other without a gap, and the first is fed once more behind the last; only the outer ends dip, ${dip} each`,
+    costs: feeds * missing,
+  };
   return [
     {
       remedy: 'extra length',
       how: `each piece ${dip} longer at both ends, cut off after planing`,
-      costs: pieces * missing,
+      costs: thicknesses.length * missing,
     },
-    {
-      remedy: 'end to end',
-      how: `one piece follows the other without a gap, and the first is fed once more behind the last; only the outer ends dip, ${dip} each`,
-      costs: missing,
-    },
+    ...(feeds < thicknesses.length ? [endToEnd] : []),
     {
       remedy: 'lead and tail pieces',
-      how: `a scrap of the same thickness, longer than ${dip}, is fed before the first and after the last piece and takes the dips`,
+      how: `a scrap as thick as the piece and at least ${lead} long, the shortest that the planer may be fed, goes in right before the first and one right after the last, and takes the dips`,
       costs: 0,
     },
   ];

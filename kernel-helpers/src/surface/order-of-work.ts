@@ -57,7 +57,7 @@ export function orderOfWork(work: {
       'it takes the fuzz off the edges without sinking into the letters',
     ),
     before(
-      `Sand inside faces and both faces of the bottom: ${grades(sanding.inside)}`,
+      `Sand inside faces, both faces of the bottom and the lid's underside: ${grades(sanding.inside)}`,
       'nobody reaches the corners once it is together; tails, pins and grooves are left alone, they are the fit',
     ),
     before(

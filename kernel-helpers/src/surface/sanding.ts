@@ -2,9 +2,8 @@ import { z } from 'zod';
 import type { SizedBox } from '../box/size-box.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.js';
-import { formatLength } from '../measure/length.js';
 import { amount, readParameters, size } from '../measure/parameters.js';
-import { judge, rounding, tape } from '../measure/verdict.js';
+import { caliper, judge, rounding, tape } from '../measure/verdict.js';
 import { type GritStep, gritOrder, mostGritStep } from './grit-order.js';
 import { type SurfaceArea, surfaceAreas } from './surface-areas.js';
 
@@ -116,7 +115,6 @@ export function planSanding(input: SandingInput): SandingPlan {
   const sum = (list: readonly SurfaceArea[]) => list.reduce((total, each) => total + minutesFor(each), 0);
   const before = areas.filter(({ sanded }) => sanded === 'before assembly');
   const steep = outside.filter(({ ratio = 1 }) => ratio >= mostGritStep);
-  const mils = (length: number) => `${formatLength(length, { system: 'caliper' })} (${(25.4 * length).toFixed(2)} mm)`;
   const findings: Finding[] = [
     {
       rule: 'steps between grades',
@@ -129,7 +127,7 @@ export function planSanding(input: SandingInput): SandingPlan {
     {
       rule: 'inside faces and the fit of the joint',
       verdict: judge(removedInside <= mostInside + rounding, 'watch'),
-      figures: `${mils(removedInside)} off each inside face, ${inside.map(({ id }) => id).join(', ')}`,
+      figures: `${caliper(removedInside)} off each inside face, ${inside.map(({ id }) => id).join(', ')}`,
       reason: 'a board thinned after its joint was cut leaves that much gap at the floor of every socket',
       change: 'plane or scrape the inside faces before you cut the joint, and sand them with the last grade only',
     },
@@ -138,7 +136,7 @@ export function planSanding(input: SandingInput): SandingPlan {
     findings.push({
       rule: 'joint stays proud',
       verdict: judge(proudAfter >= proud / 2, 'watch'),
-      figures: `${tape(proud)} as cut, ${tape(Math.max(0, proudAfter))} after sanding face (${mils(removed)}) and ends (${tape(read.endsRemoved)})`,
+      figures: `${tape(proud)} as cut, ${tape(Math.max(0, proudAfter))} after sanding face (${caliper(removed)}) and ends (${tape(read.endsRemoved)})`,
       reason: 'proud ends that are sanded nearly flush look like a mistake',
       change: 'take less off the ends, or gauge the joint prouder',
     });

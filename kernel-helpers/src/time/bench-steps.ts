@@ -3,6 +3,7 @@ import { amount, readParameters } from '../measure/parameters.js';
 import { estimateHours } from '../money/hours.js';
 import { boxOperations, type Counts, type Operation, type Waiting } from '../money/operations.js';
 import type { ThreePoints } from '../money/three-points.js';
+import type { Finish } from '../surface/finishes.js';
 
 /** One step at the bench, as a schedule takes it. */
 export interface BenchStep {
@@ -50,10 +51,16 @@ const waitingFields = z.strictObject({ settle: waiting, rest: waiting, glue: wai
  * @param piece.counts  see {@link boxCounts}
  * @param piece.waits  days; `settle` from {@link daysToSettle}, the others from the labels of glue and finish
  * @param piece.operations  in working order; those of a box unless told otherwise
+ * @param piece.finish  its kind, where it is known: only the cautions for that kind are shown then
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
-export function benchSteps(piece: { counts: Counts; waits: WaitingDays; operations?: Operation[] }): BenchStep[] {
-  const { counts, operations = boxOperations() } = piece;
+export function benchSteps(piece: {
+  counts: Counts;
+  waits: WaitingDays;
+  operations?: Operation[];
+  finish?: Finish['kind'] | undefined;
+}): BenchStep[] {
+  const { counts, operations = boxOperations(), finish } = piece;
   const waits = readParameters(waitingFields, piece.waits);
   const { byOperation } = estimateHours({ counts, operations, simulations: 100 });
   const present = new Map(byOperation.map((operation) => [operation.id, operation]));
@@ -65,7 +72,9 @@ export function benchSteps(piece: { counts: Counts; waits: WaitingDays; operatio
   // The steps that stand for an operation's end: its own last step, or what it would have waited for.
   const ends = new Map<string, string[]>();
   return operations.flatMap((operation, index) => {
-    const { id, name, per, cautions } = operation;
+    const { id, name, per } = operation;
+    const other = finish && (finish === 'film' ? 'oil-finish' : 'film-finish');
+    const cautions = operation.cautions?.filter((caution) => caution !== other);
     const after = [...new Set(afterOf(operation, index).flatMap((before) => ends.get(before) ?? [before]))];
     const found = present.get(id);
     if (!found) {
@@ -95,6 +104,6 @@ const coatId = (id: string, coat: number) => `${id}-${coat}`;
 function countWords(count: number, per: string): string {
   if (per === 'piece') return '';
   const number = Number.isInteger(count) ? String(count) : count.toFixed(1);
-  const many = per === 'square foot' ? 'square feet' : `${per}s`;
-  return `${number} ${count === 1 ? per : many}`;
+  if (per.startsWith('square foot')) return `${number} square feet`;
+  return `${number} ${count === 1 ? per : `${per}s`}`;
 }

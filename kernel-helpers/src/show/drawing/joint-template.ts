@@ -13,13 +13,14 @@ const line = { stroke: ink, 'stroke-width': 0.2 };
  * over the end) and the end of the other.
  *
  * @param layout  dovetails or fingers; inches
+ * @param options.firstBoards  which boards are cut first, such as `front and back`
  * @param options  how sizes are shown
  * @returns a whole HTML document to print on A4 or Letter; it loads nothing
  */
-export function jointTemplate(layout: CornerLayout, options: DrawingOptions = {}): string {
+export function jointTemplate(layout: CornerLayout, options: DrawingOptions & { firstBoards?: string } = {}): string {
   const show = lengthText(options);
   const hint =
-    `Board ${show(layout.boardWidth)} wide, ${jointSettings(layout, options)}. ` +
+    `${options.firstBoards ? `The ${cornerPieces(layout).board.first} is each of ${options.firstBoards}. ` : ''}Board ${show(layout.boardWidth)} wide, ${jointSettings(layout, options)}. ` +
     'Grey is waste. The lower edge of the board is the upper end here, where the names stand. Fold the wrap on its dashed lines over the end.';
   return templateDocument('Joint template', hint, [wrap(layout), secondBoardEnd(layout)]);
 }

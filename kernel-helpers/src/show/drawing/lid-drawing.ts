@@ -64,6 +64,8 @@ export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, optio
       ...(handle
         ? [rise(0, handle.extent.front, 'right'), rise(handle.extent.front, handle.extent.back, 'right')]
         : []),
+      across('below', 0, high - low),
+      { side: 'right', from: 0, to: field.length + field.rabbet, text: size(field.length + field.rabbet) },
       across('below', 0, field.rabbet),
       across('below', field.rabbet, high),
       across('above', extent.left + field.rabbet, extent.right + field.rabbet),
@@ -78,13 +80,12 @@ export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, optio
     svg,
     width,
     alt: `The lid's top, ${show(field.width)} by ${show(field.length)} inside its rabbets; the lettering starts ${show(extent.front)} from the front and takes ${show(extent.right - extent.left)} by ${show(extent.back - extent.front)}${handle ? `; the ${handle.kind} starts ${show(handle.extent.front)} from the front` : ''}.`,
-    caption:
-      'Where lettering and handle lie. The thin line around is the shoulder of the tongue: nothing may be cut beyond it.',
+    caption: `Where lettering and handle lie on the lid, ${show(field.width + 2 * field.rabbet)} wide and ${show(field.length + field.rabbet)} long, left and right as seen from the front. The thin line around is the shoulder of the tongue: nothing may be cut beyond it. Round letters stand a hair above and below the others.`,
   });
 }
 
-/** Outline of a cut or a pull as it looks from above. */
-function handleShapes({ kind, extent, way, chord, bitRadius }: Handle): Shape[] {
+/** Outline of a cut or a pull as it looks from above. @internal */
+export function handleShapes({ kind, extent, way, chord, bitRadius }: Handle): Shape[] {
   const { left, right, front, back } = extent;
   if (!way) {
     const foot = { points: rectangle([left, right], [front, back]), type: 'thin', fill: 'none' } as const;

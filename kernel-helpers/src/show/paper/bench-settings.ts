@@ -1,13 +1,14 @@
 import type { Brief } from '../../box/brief.js';
-import { overWidth } from '../../box/fitted-parts.js';
-import type { SizedPiece } from '../../box/piece.js';
+import { sawnLidWidth } from '../../box/fitted-parts.js';
+import type { PiecePart, SizedPiece } from '../../box/piece.js';
 import type { SizedBox } from '../../box/size-box.js';
 import { sizedBox } from '../../box/sized-box.js';
 import type { CornerLayout } from '../../joints/corner.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import { formatLength } from '../../measure/length.js';
-import type { SurfaceDecision } from '../../record/decisions.js';
+import type { StockDecision, SurfaceDecision } from '../../record/decisions.js';
 import type { Blank } from '../../stock/blanks.js';
+import { chalkMarks } from '../../stock/chalk-marks.js';
 import { finish as finishType } from '../../surface/finishes.js';
 import { glue as glueType } from '../../surface/glues.js';
 import { moistureExcluding } from '../../wood/moisture-excluding.js';
@@ -15,54 +16,74 @@ import { moistureExcluding } from '../../wood/moisture-excluding.js';
 /** What is set at the bench for an operation, a line each, by the operation's id. */
 export type BenchSettings = Record<string, string[]>;
 
+type Length = (inches: number) => string;
+type Surface = Pick<SurfaceDecision, 'grades' | 'glue' | 'finish' | 'bitAngle' | 'deepest' | 'handle' | 'handleBit'>;
+
 /**
- * Set-ups for the bench list, from what the sheets decided: rough and final sizes, gauge, dividers, bevel, passes, lid.
+ * Set-ups for the bench list, from what the sheets decided: boards, what is chalked on the parts, rough and final sizes, gauge,
+ * dividers, bevel, passes, lid, grades, glue and finish.
  *
  * @param decided.finish  id of data/moisture-excluding.json; empty for bare wood
- * @param decided.surface  grades, glue and finish, where a sheet decided them
+ * @param decided.surface  grades, glue, finish, lettering and handle, where a sheet decided them
  * @returns lines by the ids of data/operations.json
  */
 export function benchSettings(decided: {
   units: Brief['units'];
   piece: SizedPiece;
-  blanks: readonly Blank[];
+  stock: { boards: { mark: string }[]; sheets: { mark: string }[]; toCut: { blanks: Blank[] } } & Pick<
+    StockDecision,
+    'snipe'
+  >;
   joint?: { layout: CornerLayout; firstBoards: string };
   grooves?: { runs: GrooveRun[]; passes: { name: string; fences: number[]; depths: number[] }[] };
   lid?: { fittedWidth: number; fittingMoisture: number; fittedTongue: number };
   finish: string;
-  surface?: Pick<SurfaceDecision, 'grades' | 'glue' | 'finish'>;
+  surface?: Surface;
 }): BenchSettings {
-  const { units, piece, blanks, joint, grooves, lid, finish, surface } = decided;
+  const { units, piece, stock, joint, grooves, lid, finish, surface } = decided;
+  const { blanks } = stock.toCut;
   const length = (inches: number) => formatLength(inches, { system: units, denominator: 64 });
   const size = (...sides: number[]) => sides.map(length).join(' x ');
   const { overall, parts } = piece;
+  const marks = (list: { mark: string }[]) => list.map(({ mark }) => mark).join(', ');
   const settings: BenchSettings = {
+    'choose-boards': [
+      `boards ${marks(stock.boards)}${stock.sheets.length > 0 ? `; sheet ${marks(stock.sheets)}` : ''}: where each part lies is drawn in sheet 07`,
+      'chalk on every part its name, its outside face and its lower edge',
+      ...Object.entries(chalkMarks({ parts, blanks, lengths: units })).map(([name, what]) => `${name}: ${what}`),
+    ],
     // Pieces too short for the planer stay in their blank until they are planed: they are never fed alone.
-    'rough-cut': blanks.map(
-      (blank) => `${inBlank(blank)}: ${size(blank.length, blank.width)}; cuts as numbered in sheet 07`,
-    ),
+    'rough-cut': [
+      ...blanks.map((blank) => `${inBlank(blank)}: ${size(blank.length, blank.width)}; cuts as numbered in sheet 07`),
+      'rip at the band saw: a rough board has no flat face yet for the table saw',
+    ],
     'flatten-and-thickness': [
+      'flatten one face',
+      ...stock.snipe.slice(-1).map(({ how }) => how),
       ...blanks.map((blank) => `${inBlank(blank)}: ${length(blank.thickness)} thick, planed whole`),
+      'joint one edge square to a face',
       ...(blanks.some((blank) => blank.parts.length > 1) ? ['then part the blanks by the numbered cuts'] : []),
     ],
     'final-size': parts.map((part) =>
       part.name === 'lid' && lid
-        ? `${part.count} lid: ${size(part.length, lid.fittedWidth + overWidth)}: ${length(overWidth)} over, planed off when it is fitted`
-        : `${part.count} ${part.name}: ${size(part.length, part.widthBefore ?? part.width)}`,
+        ? `${part.count} lid: ${size(part.length, sawnLidWidth(lid))}; planed to ${length(lid.fittedWidth)} when it is fitted`
+        : `${part.count} ${part.name}${part.material === 'plywood' ? ', plywood' : ''}: ${size(part.length, part.widthBefore ?? part.width)}`,
     ),
-    sanding: ['inside faces and bottom only, never the joint or a groove', ...grades(surface?.grades.inside)],
-    'clean-up': ['outside faces now', ...grades(surface?.grades.outside)],
+    sanding: [`${insideFaces(parts)}; never the joint or a groove`, ...inOrder(surface?.grades.inside)],
+    'clean-up': ['plane ends and edges; break every edge alike'],
+    'sanding-outside': ['the outside and the ends of the joint', ...inOrder(surface?.grades.outside)],
     'glue-up': [
       `dry-fit first; outside ${size(overall.length, overall.width)}, diagonals alike`,
-      'bottom goes in now',
+      'the bottom goes in now',
       ...(surface ? [glueWords(surface.glue)] : []),
     ],
-    'finish-1': surface ? [coatWords(surface.finish)] : finish === '' ? [] : [finishWords(finish)],
+    'finish-1': surface ? coatWords(surface.finish) : finish === '' ? [] : [finishWords(finish)],
   };
   if (piece.kind !== 'box') return settings;
   const box = sizedBox(piece);
   return {
     ...settings,
+    'glue-up': [...(settings['glue-up'] ?? []), ...(joint ? clamping(joint.layout, length) : [])],
     ...(joint ? jointSettings(joint.layout, joint.firstBoards, length) : {}),
     grooves: [
       ...stops(grooves?.runs ?? [], length),
@@ -77,8 +98,10 @@ export function benchSettings(decided: {
       'chisel the stopped ends square',
       ...lowered(box, length),
     ],
-    carving: ['lettering and handle as drawn in sheet 08; lettering.dxf holds the way of the bit'],
-    lettering: ['lettering and handle as drawn in sheet 08; lettering.svg is full size, to trace'],
+    carving: surface
+      ? letteringWords(surface, 'the cutter follows lettering.dxf, which holds the letters only', length)
+      : [],
+    lettering: surface ? letteringWords(surface, 'trace the letters from it', length) : [],
     lid: lid ? lidSettings(box, lid, length) : [],
   };
 }
@@ -86,7 +109,7 @@ export function benchSettings(decided: {
 const inBlank = ({ name, parts }: Blank) => (parts.length > 1 ? `${name} (${parts.join(', ')})` : name);
 
 /** Where each stopped groove begins and ends along its board. */
-function stops(runs: readonly GrooveRun[], length: (inches: number) => string): string[] {
+function stops(runs: readonly GrooveRun[], length: Length): string[] {
   return runs.map(({ board, groove, from, to, ends }) =>
     ends.every((end) => end === 'through')
       ? `${board}, ${groove}: through at both ends`
@@ -95,7 +118,7 @@ function stops(runs: readonly GrooveRun[], length: (inches: number) => string): 
 }
 
 /** The front's upper edge comes down when joint and grooves are cut, and before it is glued in. */
-function lowered({ parts }: SizedBox, length: (inches: number) => string): string[] {
+function lowered({ parts }: SizedBox, length: Length): string[] {
   const front = parts.find(({ name }) => name === 'front');
   return front?.widthBefore
     ? [`front: its upper edge down to ${length(front.width)} from the lower, before glue-up`]
@@ -105,25 +128,74 @@ function lowered({ parts }: SizedBox, length: (inches: number) => string): strin
 function lidSettings(
   { design }: SizedBox,
   lid: { fittedWidth: number; fittingMoisture: number; fittedTongue: number },
-  length: (inches: number) => string,
+  length: Length,
 ): string[] {
+  const caliper = (inches: number) => formatLength(inches, { system: 'caliper' });
+  const deep = design.lidThickness - lid.fittedTongue;
+  const passes = Math.max(1, Math.ceil(deep / lightPass - 1e-9));
+  const depths = Array.from({ length: passes }, (_, i) => (deep * (i + 1)) / passes);
   return [
-    `plane the lid to ${length(lid.fittedWidth)} at ${lid.fittingMoisture} % moisture; measure the moisture first`,
-    `rabbet the upper face along both long edges and the back end: ${length(design.lidGrooveDepth)} wide, ${formatLength(design.lidThickness - lid.fittedTongue, { system: 'caliper' })} deep`,
-    `so that the tongue is ${formatLength(lid.fittedTongue, { system: 'caliper' })} thick`,
+    'measure the moisture first: where the meter reads otherwise, take the width from the table in sheet 04',
+    `plane the lid to ${length(lid.fittedWidth)} at ${lid.fittingMoisture} % moisture, as much off either edge, so that its middle line stays the middle`,
+    `rabbet the upper face along both long edges and the back end: ${length(design.lidGrooveDepth)} wide, ${caliper(deep)} deep, with a straight cutter at least as wide; raise it to ${depths.map(caliper).join(', then ')}`,
+    `so that the tongue is ${caliper(lid.fittedTongue)} thick`,
   ];
 }
 
-const grades = (ids: string[] = []) => (ids.length > 0 ? [ids.join(', then ')] : []);
+/** Deepest pass of a rabbet: common practice, no source. In. */
+const lightPass = 1 / 8;
+
+const inOrder = (ids: string[] = []) => (ids.length > 0 ? [ids.join(', then ')] : []);
+
+function insideFaces(parts: readonly PiecePart[]): string {
+  const also = [
+    ...(parts.some(({ material }) => material === 'plywood') ? ['both faces of the plywood'] : []),
+    ...(parts.some(({ name }) => name === 'lid') ? ["the lid's underside"] : []),
+  ];
+  return ['inside faces', ...also].join(', ');
+}
+
+/** What lid, letters and handle go through, in their order: sanding after the cut rounds the letters. */
+function letteringWords(
+  { grades, bitAngle, deepest, handle, handleBit }: Surface,
+  how: string,
+  length: Length,
+): string[] {
+  const last = grades.outside.at(-1) ?? '';
+  const before = grades.outside.slice(0, -1);
+  const bit = handleBit
+    ? `${handle}: round bit of ${length(handleBit.radius)} radius, ${length(handleBit.depth)} deep in ${handleBit.passes} passes; its way is in the table of sheet 08`
+    : `${handle}: as drawn in sheet 08`;
+  return [
+    ...(before.length > 0 ? [`sand the lid's top first: ${before.join(', then ')}`] : []),
+    'mark the middle line of the lid and its front end: all places are from them',
+    ...(handle === 'none' ? [] : [bit]),
+    `letters: V-bit of ${bitAngle} degrees, no deeper than ${formatLength(deepest, { system: 'caliper' })}; lettering-template.html is full size: ${how}`,
+    `then ${last} by hand, on a block`,
+  ];
+}
+
+/** Where glue goes in a dovetail, and what keeps clamps off ends that stand proud: common practice, no source. */
+function clamping(layout: CornerLayout, length: Length): string[] {
+  return [
+    ...('tails' in layout ? ['where the joint is tight, glue on the inner quarter to third of the pins only'] : []),
+    ...(layout.proud > 0
+      ? [`clamp over notched cauls: the ends stand ${length(layout.proud)} proud of the faces`]
+      : []),
+  ];
+}
 
 function glueWords({ id, assemblyMinutes, clampMinutes }: SurfaceDecision['glue']): string {
   const { type, openMinutes } = glueType(id);
   return `${type}: joined within ${openMinutes[0]} minutes of spreading, about ${assemblyMinutes.toFixed(0)} needed; ${clampMinutes} minutes in clamps at least; the label comes first`;
 }
 
-function coatWords({ id, coats, millilitres, recoatHours }: SurfaceDecision['finish']): string {
+function coatWords({ id, coats, inside, millilitres, recoatHours }: SurfaceDecision['finish']): string[] {
   const { name } = finishType(id);
-  return `${name}, ${coats} ${coats === 1 ? 'coat' : 'coats'}, about ${millilitres.toFixed(0)} ml in all; ${recoatHours} hours between coats; the label comes first`;
+  return [
+    `${name}, ${coats} ${coats === 1 ? 'coat' : 'coats'}, about ${millilitres.toFixed(0)} ml in all; ${recoatHours} hours between coats; the label comes first`,
+    inside ? 'the inside gets it too' : 'the inside stays bare; both faces of the lid alike, or it cups',
+  ];
 }
 
 function finishWords(id: string): string {
@@ -131,7 +203,7 @@ function finishWords(id: string): string {
   return `${finish}, ${coats} ${coats === 1 ? 'coat' : 'coats'}`;
 }
 
-function jointSettings(joint: CornerLayout, firstBoards: string, length: (inches: number) => string): BenchSettings {
+function jointSettings(joint: CornerLayout, firstBoards: string, length: Length): BenchSettings {
   if ('tails' in joint)
     return {
       'lay-out-joint': [

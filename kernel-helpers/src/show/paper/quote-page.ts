@@ -16,7 +16,7 @@ export interface ClientQuote {
   /** ISO day the quote is written. */
   date: string;
   brief: Brief;
-  piece: Pick<SizedPiece, 'kind' | 'overall' | 'summary' | 'moving'>;
+  piece: Pick<SizedPiece, 'kind' | 'overall' | 'summary' | 'moving' | 'parts'>;
   /** Such as "shellac, 2 coats". */
   finish: string;
   /** By how much the part that moves most changes over a year, in; left out where it is not known. */
@@ -59,10 +59,11 @@ export function quotePage(content: ClientQuote): string {
   const { maker, date, brief, piece, finish, included, quote, ready, entry, others = [] } = content;
   const { insideLength, insideWidth, insideDepth } = brief;
   const { price, net, tax, deposit, balance, validUntil } = quote;
-  const length = (inches: number) => glued(formatLength(inches, { system: brief.units }));
+  const length = (inches: number) => glued(formatLength(inches, { system: brief.units, denominator: 64 }));
   const size = (...sides: number[]) => sides.map(length).join(' x ');
   // The list names woods as an index does: "Walnut, black".
   const wood = sentenceStart(species(brief.species).commonName.split(', ').reverse().join(' ').toLowerCase());
+  const plywood = piece.parts.filter(({ material }) => material === 'plywood').map(({ name }) => name);
   const what: [string, string][] = [
     ['Piece', `${brief.piece}: ${kinds[piece.kind]}`],
     ...(insideLength && insideWidth && insideDepth
@@ -74,7 +75,7 @@ export function quotePage(content: ClientQuote): string {
     ['Outside', `about ${size(piece.overall.length, piece.overall.width, piece.overall.height)}`],
     [
       'Wood',
-      `${wood}, solid. Each board has its own colour, figure and small marks; no two pieces are alike, and the colour changes with light and years.`,
+      `${wood}, solid${plywood.length > 0 ? ` (${plywood.join(' and ')} of plywood)` : ''}. Each board has its own colour, figure and small marks; no two pieces are alike, and the colour changes with light and years.`,
     ],
     ...(brief.joint ? ([['Corners', brief.joint]] as [string, string][]) : []),
     ['Made personal', brief.personal],
