@@ -51,7 +51,9 @@ const commission: CommissionPage = {
         cells: [
           prose('# 01 The brief\n\nInside it is $9\\tfrac{1}{2}$ in, and a line is\n\n$$a^2 + b^2$$\n'),
           {
-            ...code("const parameters = {\n  insideLength: '9 1/2 in', // the way the lid slides\n};"),
+            ...code(
+              "const parameters = {\n  insideLength: '9 1/2 in', // the way the lid slides\n  shopTemperatureC: 19, // by the stack\n};",
+            ),
             metadata: { tags: ['parameters'] },
           },
           code('show(x)', display(table({ columns: ['Part'], rows: [['side']], caption: 'Sizes' }))),
@@ -109,8 +111,8 @@ describe('the page of a commission', () => {
   });
 
   it('shows the parameters as a table, and other code folded away', () => {
-    const [row] = elementsOf(page, '.parameters tbody tr');
-    expect(row?.textContent).toBe('inside length9\u00a01/2\u00a0inthe way the lid slides');
+    const rows = elementsOf(page, '.parameters tbody tr').map(({ textContent }) => textContent);
+    expect(rows).toEqual(['inside length9\u00a01/2\u00a0inthe way the lid slides', 'shop temperature C19by the stack']);
     expect(elementsOf(page, 'details.code').map((fold) => fold.getAttribute('open'))).toEqual([null, null]);
     expect(elementsOf(page, 'details.code code')[0]?.textContent).toBe('show(x)');
   });

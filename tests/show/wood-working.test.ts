@@ -33,5 +33,6 @@ it('the spread of water in wood is worked from the cell wall and its hollow', ()
   const wood = { moisture: 10, temperatureC: 20, specificGravity: 0.5 };
   const shown = formulas(diffusivityWorking(wood));
   expect(shown).toHaveLength(3);
+  expect(diffusivityWorking(wood).at(-1)?.text).toMatch(/\d\.\d+ × 10⁻¹² m²\/s/);
   expect(shown[2]).toContain(diffusivity(wood).toPrecision(3).split('e')[0]);
 });

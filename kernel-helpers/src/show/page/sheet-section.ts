@@ -72,12 +72,11 @@ function parametersHtml(source: string): string {
   );
 }
 
-/** `insideLength` as "inside length". */
+/** `insideLength` as "inside length"; a unit at the end, as in `shopTemperatureC`, keeps its capital. */
 function inWords(name: string): string {
-  return name.replace(
-    /([a-z0-9])([A-Z])/g,
-    (_, before: string, capital: string) => `${before} ${capital.toLowerCase()}`,
-  );
+  return name
+    .replace(/([a-z0-9])([A-Z])(?!$)/g, (_, before: string, capital: string) => `${before} ${capital.toLowerCase()}`)
+    .replace(/([a-z])([A-Z])$/, '$1 $2');
 }
 
 /** A Markdown text's first heading, as plain words. */
