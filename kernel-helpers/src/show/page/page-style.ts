@@ -85,6 +85,8 @@ footer { border-top: 1px solid var(--rule); margin-top: 3rem; padding-top: 0.8re
   table.record, table:has(tr:nth-child(12)) { break-inside: auto; }
   p:has(+ .output), p:has(+ table), .daybook-findings > p { break-after: avoid; }
   th, td { padding-top: 0.17em; padding-bottom: 0.17em; }
+  table:has(thead th:nth-child(9)) { font-size: 0.8em; }
+  table:has(thead th:nth-child(9)) :is(th, td) { padding-right: 0.5em; }
   .output, .math { overflow: visible; }
   .math { break-after: avoid; }
   .sheet { break-before: page; border: 0; margin: 0; padding: 0; }
