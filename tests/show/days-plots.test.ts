@@ -50,7 +50,6 @@ describe.each([
 
 describe('the chart of the days', () => {
   const made = boxDays('2027-02-12');
-  const picture = pictureOf(scheduleChart(made, calendar));
 
   it('has a bar for each step, full where it decides the finish and hollow where it does not', () => {
     const fingered = boxDays('2027-02-12', fingers);

@@ -87,6 +87,12 @@ describe('what milling finds', () => {
     expect(toCut.blanks.every(({ because }) => because === 'part')).toBe(true);
   });
 
+  it('are fed in one of two ways, and no other', () => {
+    expect(() => millingLoss({ parts, boards: readBoards([board]), shortPieces: 'by hand' })).toThrow(
+      'shortPieces: "by hand" given; possible: in blanks, alone',
+    );
+  });
+
   it('loses knots and sapwood before anything is cut', () => {
     const { steps } = millingLoss({
       parts,

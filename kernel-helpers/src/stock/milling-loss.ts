@@ -1,6 +1,7 @@
+import { z } from 'zod';
 import type { PiecePart } from '../box/piece.js';
 import type { Finding } from '../measure/finding.js';
-import { readParameters, size } from '../measure/parameters.js';
+import { oneOf, readParameters, size } from '../measure/parameters.js';
 import { type Blank, blanksOf, type PartsToCut } from './blanks.js';
 import { boardFeet } from './board-feet.js';
 import type { Board } from './boards.js';
@@ -58,30 +59,33 @@ export interface Milling {
   /** Parts in the order in which the figure runs on: `[['side', 'front', 'side', 'back']]`. */
   sequences?: readonly (readonly string[])[];
   /** How pieces too short for the planer are fed: in longer blanks unless told otherwise. */
-  shortPieces?: 'in blanks' | 'alone';
+  shortPieces?: string;
   /** Moisture the piece will live at, %. */
   service?: number;
   /** Which part comes out of which board, where that is decided. */
   plan?: Pick<CutPlan, 'boards'>;
 }
 
-const kerfField = size({ least: 0, most: 0.5, why: "width of the saw's cut" }).default(1 / 8);
+const machineFields = z.strictObject({
+  kerf: size({ least: 0, most: 0.5, why: "width of the saw's cut" }).default(1 / 8),
+  shortPieces: oneOf(['in blanks', 'alone'], 'how pieces too short for the planer are fed').default('in blanks'),
+});
 
 /**
  * What milling takes, step by step, how thick each part can still be, and whether the boards can give the parts at all.
  *
  * @param milling  see {@link Milling}
  * @returns rough parts, blanks, steps, remedies for snipe, findings; in, and bd ft of 144 cubic inches
- * @throws ShopError  an allowance, a machine's figure or a sequence that is not possible
+ * @throws ShopError  an allowance, a machine's figure, a way to feed or a sequence that is not possible
  * @see order of milling: common practice, no source; thickness left: {@link flattened}
  */
 export function millingLoss(milling: Milling): MillingLoss {
   const { boards } = milling;
   const allowances = readAllowances(milling.allowances);
   const planer = readPlaner(milling.planer);
-  const kerf = readParameters(kerfField, milling.kerf);
   const rough = roughParts(milling);
-  const { sequences = [], shortPieces = 'in blanks' } = milling;
+  const { sequences = [], ...typed } = milling;
+  const { kerf, shortPieces } = readParameters(machineFields, { kerf: typed.kerf, shortPieces: typed.shortPieces });
   const inBlanks = blanksOf({ rough, leastLength: planer.leastLength, kerf, sequences });
   const toCut = shortPieces === 'alone' ? blanksOf({ rough, leastLength: 0, kerf, sequences }) : inBlanks;
 
