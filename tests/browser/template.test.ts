@@ -71,6 +71,12 @@ function clashes(): Promise<string[]> {
   return page.evaluate(code) as Promise<string[]>;
 }
 
+/** Words over a page that are cut off below. */
+function cutLines(): Promise<string[]> {
+  const code = `[...document.querySelectorAll('section > p')].filter((each) => each.scrollHeight > each.clientHeight + 1).map((each) => each.textContent)`;
+  return page.evaluate(code) as Promise<string[]>;
+}
+
 /** How many sheets of paper a printer would use. */
 async function sheets(format: 'A4' | 'Letter'): Promise<number> {
   const pdf = await page.pdf({ format, preferCSSPageSize: false });
@@ -107,9 +113,11 @@ const toPaper = 25.4;
 const closeTo = (measured: number | undefined, inches: number) =>
   expect(Math.abs((measured ?? Number.NaN) - inches * toPaper)).toBeLessThan(0.1);
 
-test('the check lengths are 100 mm and 4 in on paper, on every page', async () => {
-  for (const document of [jointTemplate(joint), jointTemplate(tall), storyStick(box)]) {
+test('the check lengths are 100 mm and 4 in on paper, on every page, and no words above are cut off', async () => {
+  const words = { lengths: 'both', firstBoards: 'front and back' } as const;
+  for (const document of [jointTemplate(joint, words), jointTemplate(tall, words), storyStick(box)]) {
     await page.setContent(document);
+    expect(await cutLines()).toEqual([]);
     const pages = await page.locator('section').count();
     const lengths = (await onPaper('.check')).map(({ left, right }) => right - left);
     expect(lengths).toHaveLength(2 * pages);
@@ -251,6 +259,7 @@ test('letters and scoop stand at full size where they lie on the lid, from its m
   expect((front - (scoop?.bottom ?? 0)) / inch).toBeCloseTo(handle.extent.front, 3);
   expect(((scoop?.right ?? 0) - (scoop?.left ?? 0)) / inch).toBeCloseTo(handle.extent.right - handle.extent.left, 3);
   expect(await clashes()).toEqual([]);
+  expect(await cutLines()).toEqual([]);
   expect(await sheets('Letter')).toBe(1);
   await keepPicture(page, 'lettering-template');
 });

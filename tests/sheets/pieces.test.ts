@@ -17,7 +17,11 @@ const boards = ['P', 'Q', 'R', 'S', 'T', 'U']
   .map((mark) => `{ mark: '${mark}', thickness: '5/4', width: '8 in', length: '10 ft', price: 9 },`)
   .join(' ');
 
-const sheets = `{ mark: 'X', thickness: '1/4 in', width: '48 in', length: '96 in', price: 40 },`;
+const sheets = ['1/4 in', '13/64 in']
+  .map(
+    (thickness) => `{ mark: 'X ${thickness}', thickness: '${thickness}', width: '48 in', length: '96 in', price: 40 },`,
+  )
+  .join(' ');
 
 function work(folder: string): Promise<{ status: number | null; said: string }> {
   const run = spawn(process.execPath, [join(root, 'kernel-helpers', 'dist', 'command.js'), 'work', folder], {

@@ -59,11 +59,13 @@ describe('the bench list', () => {
     expect(textOf('Lay out the joint')).toContain('marking gauge 5/8 in');
     // The lid's groove begins where the front is lowered to: 1/4 foot, 13/64 bottom, 4 in clear.
     expect(textOf('Cut the grooves')).toContain(
-      'lid: fence 4 29/64 in, then 4 37/64 in from the near side of the cutter; raise it to 1/16 in, then 1/8 in',
+      'lid, cutter of 1/8 in: fence 4 29/64 in, then 4 37/64 in from the near side of the cutter; raise it to 1/16 in, then 1/8 in',
     );
     expect(textOf('Rabbet, plane and fit the lid')).toContain('plane the lid to 6 21/32 in at 8 % moisture');
     expect(textOf('Cut the grooves')).toContain('upper edge down to 4 29/64 in from the lower, before glue-up');
-    expect(textOf('Rabbet, plane and fit the lid')).toContain('1/4 in wide, 0.260 in (6.60 mm) deep');
+    expect(textOf('Rabbet, plane and fit the lid')).toMatch(
+      /1\/4 in wide.* until the tongue is 0\.240 in .*raise the cutter to .*0\.260 in \(6\.60 mm\) in a lid still 1\/2 in thick/,
+    );
     expect(textOf('coat 1 of 3')).toContain('2 coats');
   });
 
@@ -72,6 +74,7 @@ describe('the bench list', () => {
       grades: { outside: ['P120', 'P150', 'P180', 'P220'], inside: ['P120', 'P150', 'P180'] },
       glue: { id: 'hide-liquid', assemblyMinutes: 6, clampMinutes: 60, cureHours: 24, millilitres: 9 },
       bitAngle: 90,
+      proudAfter: 7 / 64,
       deepest: 0.057,
       handle: 'scoop' as const,
       handleBit: { radius: 0.5, depth: 0.25, passes: 2 },
@@ -88,6 +91,7 @@ describe('the bench list', () => {
     };
     const settings = benchSettings({ ...decided, surface });
     expect(settings.sanding).toContain('P120, then P150, then P180');
+    expect(settings['clean-up']?.[0]).toContain('the ends stay about 7/64 in proud');
     expect(settings['sanding-outside']).toContain('P120, then P150, then P180, then P220');
     expect(settings.carving?.[0]).toBe("sand the lid's top first: P120, then P150, then P180");
     expect(settings.carving?.join()).toContain('scoop: round bit of 1/2 in radius, 1/4 in deep in 2 passes');

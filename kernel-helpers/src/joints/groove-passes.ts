@@ -98,6 +98,7 @@ export function groovePasses(groove: {
 /** Passes for the grooves of a box, and where the fence stands for each, from the board's lower edge to the near side of the cutter; in. */
 export interface BoxGroovePasses extends GroovePasses {
   name: string;
+  cutter: number;
   fences: number[];
 }
 
@@ -114,12 +115,13 @@ export function boxGroovePasses(cut: {
   cutter: number | string;
   panel: number | string;
 }): BoxGroovePasses[] {
-  const { box, cutter, panel } = cut;
+  const { box, panel } = cut;
+  const { cutter } = readParameters(fields.pick({ cutter: true }), { cutter: cut.cutter });
   return [...new Map(box.grooves.map((each) => [each.groove, each])).values()].map(
     ({ groove, fromBottom, width, depth }) => {
       const goesIn = groove === 'bottom' ? { panel } : {};
       const passes = groovePasses({ grooveWidth: width, grooveDepth: depth, cutter, ...goesIn });
-      return { name: groove, fences: passes.offsets.map((offset) => fromBottom + offset), ...passes };
+      return { name: groove, cutter, fences: passes.offsets.map((offset) => fromBottom + offset), ...passes };
     },
   );
 }

@@ -35,10 +35,10 @@ export interface JointDecision {
   firstBoards: FirstBoards;
 }
 
-/** Where the grooves run, and the passes that make them: fence to the near side of the cutter, and depths; in. */
+/** Where the grooves run, and the passes that make them: the cutter, fences to its near side, and depths; in. */
 export interface GrooveDecision {
   runs: GrooveRun[];
-  passes: { name: string; fences: number[]; depths: number[] }[];
+  passes: { name: string; cutter: number; fences: number[]; depths: number[] }[];
 }
 
 /** Boards and sheets that are used, how they are cut, what milling leaves, and the offcuts that go back to the shop's stock. */
@@ -208,7 +208,9 @@ export const decisionShapes: { [What in keyof Decisions]: z.ZodType } = {
   }),
   grooves: z.looseObject({
     runs: z.array(z.looseObject({ board: z.string(), groove: z.string(), from: inches, to: inches })),
-    passes: z.array(z.looseObject({ name: z.string(), fences: z.array(inches), depths: z.array(inches) })),
+    passes: z.array(
+      z.looseObject({ name: z.string(), cutter: inches, fences: z.array(inches), depths: z.array(inches) }),
+    ),
   }),
   stock: z.looseObject({
     boards: z.array(z.looseObject({ mark: z.string(), price: inches })),

@@ -1,15 +1,20 @@
 import { boardFeet } from '../stock/board-feet.js';
 import type { Board } from '../stock/boards.js';
 import { lumberTally } from '../stock/lumber-tally.js';
-import { type DrawingOptions, lengthText } from './drawing/lengths.js';
+import { type DrawingOptions, dimensionText, lengthText } from './drawing/lengths.js';
 import type { Shown } from './shown.js';
 import { table } from './table.js';
 
 const right = (head: string) => ({ head, align: 'right' as const });
 
+const bends = ({ bow = 0, cup = 0, twist = 0 }: Board) =>
+  Object.entries({ bow, cup, twist }).filter(([, inches]) => inches > 0);
+
 /** Boards to choose from, as they were measured. */
 export function boardTable(boards: readonly Board[], options: DrawingOptions = {}): Shown {
   const show = lengthText(options);
+  // More lengths in both systems than a page is wide.
+  const small = dimensionText(options);
   return table({
     columns: [
       'Board',
@@ -18,9 +23,7 @@ export function boardTable(boards: readonly Board[], options: DrawingOptions = {
       right('Thickness'),
       { head: 'Board feet', decimals: 2 },
       right('Moisture'),
-      right('Bow'),
-      right('Cup'),
-      right('Twist'),
+      'Bent',
       right('Defects'),
       'Where',
     ],
@@ -31,7 +34,9 @@ export function boardTable(boards: readonly Board[], options: DrawingOptions = {
       show(board.thickness),
       boardFeet(board),
       board.moisture === undefined ? '' : `${board.moisture} %`,
-      ...[board.bow, board.cup, board.twist].map((bend) => (bend === undefined ? '' : show(bend))),
+      bends(board)
+        .map(([what, inches]) => `${what} ${small(inches)}`)
+        .join(', '),
       `${(board.defects ?? []).length}`,
       board.inHand ? 'in the shop' : 'at the yard',
     ]),

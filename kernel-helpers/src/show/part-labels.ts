@@ -30,7 +30,7 @@ export function partLabels(
     return (
       `<li><strong>${number} ${escapeHtml(name)}</strong><span>board ${escapeHtml(mark)}</span>` +
       `<span>rough ${escapeHtml(`${show(length)} x ${show(width)}`)}</span><span>sawn to ${escapeHtml(size)}</span>` +
-      `<span>${escapeHtml(options.marks?.[name] ?? '')}</span><span>⟷ grain; lower edge here</span></li>`
+      `<span>${escapeHtml(options.marks?.[name] ?? '')}</span><span>⟷ grain${/^(lid|bottom)/.test(name) ? '' : '; lower edge here'}</span></li>`
     );
   });
   const hint =

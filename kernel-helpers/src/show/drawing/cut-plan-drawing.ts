@@ -39,7 +39,7 @@ export function cutPlanDrawing(layouts: readonly BoardLayout[], options: Drawing
     width: pageWidth,
     alt: layouts.map((layout) => inWords(layout, show)).join(' ') || 'No board is used.',
     caption:
-      'Each board to its own scale, marked end at the left. Bold numbers: parts. Rings: cuts in the order they are made; where the line of a cut is dotted, it waits until its blank is planed. Dashed: offcuts that go back to the stock. Grey: waste. Hatched: knots, checks, sapwood.',
+      'Each board to its own scale, marked end at the left, the faces up that will be outside. Bold numbers: parts. Rings: cuts in the order they are made; where the line of a cut is dotted, it waits until its blank is planed. Dashed: offcuts that go back to the stock. Grey: waste. Hatched: knots, checks, sapwood.',
   });
 }
 

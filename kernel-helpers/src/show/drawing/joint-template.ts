@@ -21,7 +21,7 @@ export function jointTemplate(layout: CornerLayout, options: DrawingOptions & { 
   const show = lengthText(options);
   const hint =
     `${options.firstBoards ? `The ${cornerPieces(layout).board.first} is each of ${options.firstBoards}. ` : ''}Board ${show(layout.boardWidth)} wide, ${jointSettings(layout, options)}. ` +
-    'Grey is waste. The lower edge of the board is the upper end here, where the names stand. Fold the wrap on its dashed lines over the end.';
+    'Grey is waste, the upper end is the lower edge of the board. Fold the wrap over the end on its dashed lines.';
   return templateDocument('Joint template', hint, [wrap(layout), secondBoardEnd(layout)]);
 }
 

@@ -13,9 +13,14 @@ export function lengthText({ lengths = 'tape', denominator = 64 }: DrawingOption
   return (inches) => formatLength(inches, { system: lengths, denominator });
 }
 
-/** A size beside a dimension line: in one system, or lines and texts crowd; in inches where both are asked for. */
-export function dimensionText({ lengths = 'tape', ...rest }: DrawingOptions): (inches: number) => string {
-  return lengthText({ lengths: lengths === 'both' ? 'tape' : lengths, ...rest });
+/** For what stands beside a dimension line: one system, or lines and texts crowd; inches where both are asked for. */
+export function oneSystem({ lengths = 'tape', ...rest }: DrawingOptions): DrawingOptions {
+  return { lengths: lengths === 'both' ? 'tape' : lengths, ...rest };
+}
+
+/** A size beside a dimension line. */
+export function dimensionText(options: DrawingOptions): (inches: number) => string {
+  return lengthText(oneSystem(options));
 }
 
 /** A setting that adds up, such as the dividers', finer than the tape: to 0.001 in or 0.01 mm. */

@@ -3,7 +3,7 @@ import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
 import { element, line, svgPicture, textWidth } from '../svg.js';
 import { drawDimension, inLanes, laneDepth, overLines } from './dimension.js';
-import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
+import { type DrawingOptions, dimensionText, lengthText, oneSystem, settingText } from './lengths.js';
 import { strokes } from './lines.js';
 import { pageWidth } from './sheet.js';
 import { vCutShading } from './v-cut-shading.js';
@@ -22,7 +22,7 @@ export function letteringPreview(lettering: Lettering, options: DrawingOptions =
   return figure({
     svg,
     width,
-    alt: `"${text.replaceAll('\n', ' / ')}", ${letters} letters ${show(lettering.height)} high, cut in V-grooves; deepest ${show(deepest.depth)}, ${show(remaining)} of the lid left under it.`,
+    alt: `"${text.replaceAll('\n', ' / ')}", ${letters} letters ${show(lettering.height)} high, cut in V-grooves; deepest ${settingText(options)(deepest.depth)}, ${show(remaining)} of the lid left under it.`,
     caption: `The letters as the bit leaves them, to scale but not full size, light from the upper left. Broken lines are the way of the bit's point: the wider the stroke, the deeper it goes. The ring marks the deepest place.`,
   });
 }
@@ -51,7 +51,7 @@ export function previewSvg(lettering: Lettering, options: DrawingOptions = {}): 
     drawDimension('right', each, right),
   );
   const at = [frame.x + deepest.x * scale, frame.y - deepest.y * scale] as const;
-  const words = `deepest ${show(deepest.depth)}`;
+  const words = `deepest ${settingText(oneSystem(options))(deepest.depth)}`;
   const half = textWidth(words) / 2 + 4;
   const labelAt = Math.min(right - half, Math.max(room.left + half, at[0]));
   const ring = [

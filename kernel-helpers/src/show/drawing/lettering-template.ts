@@ -6,7 +6,7 @@ import { handleShapes } from './lid-drawing.js';
 import { letters, millimetres, type Piece, templateDocument } from './template-page.js';
 
 /** Widest strip of paper, mm: what a page has room for. */
-const strip = 170;
+const strip = 184;
 /** Paper that is drawn beyond what is cut, in. */
 const beyond = 0.5;
 const line = { stroke: ink, 'stroke-width': 0.2, fill: 'none' };

@@ -4,7 +4,7 @@ import type { LidPoint } from '../../surface/outline.js';
 import { figure } from '../figure.js';
 import type { Shown } from '../shown.js';
 import type { Dimension } from './dimension.js';
-import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
+import { type DrawingOptions, dimensionText, lengthText, oneSystem, settingText } from './lengths.js';
 import { drawRows } from './sheet.js';
 import type { Shape, View } from './view.js';
 
@@ -22,7 +22,10 @@ export function lidSection(lid: { lettering: Lettering; handle?: Handle }, optio
   const show = lengthText(options);
   const size = dimensionText(options);
   const { lettering, handle } = lid;
-  const views = [[grooveView(lettering, size)], ...(handle ? [[handleView(handle, size)]] : [])];
+  const views = [
+    [grooveView(lettering, size, settingText(oneSystem(options)))],
+    ...(handle ? [[handleView(handle, size)]] : []),
+  ];
   const drawn = views.map((row) => drawRows([row], { height: 300 }));
   const { deepest, remaining } = lettering;
   const shown = drawn.map(({ svg, width }, i) =>
@@ -31,7 +34,7 @@ export function lidSection(lid: { lettering: Lettering; handle?: Handle }, optio
       width,
       alt:
         i === 0
-          ? `Section through the deepest stroke: ${show(deepest.depth)} deep, ${show(remaining)} left.`
+          ? `Section through the deepest stroke: ${settingText(options)(deepest.depth)} deep, ${show(remaining)} left.`
           : `Section through the ${handle?.kind}: ${show(handle?.remaining ?? 0)} left under it.`,
       caption:
         i === 0
@@ -42,7 +45,11 @@ export function lidSection(lid: { lettering: Lettering; handle?: Handle }, optio
   return { mime: 'text/html', text: shown.map(({ text }) => text).join('') };
 }
 
-function grooveView({ deepest, remaining, field, bitAngle }: Lettering, show: (inches: number) => string): View {
+function grooveView(
+  { deepest, remaining, field, bitAngle }: Lettering,
+  show: (inches: number) => string,
+  exact: (inches: number) => string,
+): View {
   const slope = Math.tan((bitAngle * Math.PI) / 360);
   const top = deepest.depth * slope;
   const flat = Math.max(0, deepest.radius - top);
@@ -66,9 +73,9 @@ function grooveView({ deepest, remaining, field, bitAngle }: Lettering, show: (i
     shapes: [{ points, type: 'outline', fill: wood }],
     dimensions: [
       { side: 'right', from: 0, to: floor, text: show(remaining) },
-      { side: 'right', from: floor, to: t, text: show(deepest.depth) },
+      { side: 'right', from: floor, to: t, text: exact(deepest.depth) },
       { side: 'left', from: 0, to: t, text: show(t) },
-      { side: 'above', from: half - deepest.radius, to: half + deepest.radius, text: show(2 * deepest.radius) },
+      { side: 'above', from: half - deepest.radius, to: half + deepest.radius, text: exact(2 * deepest.radius) },
     ],
   };
 }

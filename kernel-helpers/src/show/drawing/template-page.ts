@@ -51,10 +51,10 @@ const style = `@page { margin: 12mm; }
 body { margin: 0; background: #fff; color: ${ink}; font: 9pt/1.3 ${fontFamily}; }
 section { width: ${page.width}mm; break-inside: avoid; }
 section + section { break-before: page; }
-header { height: 14mm; overflow: hidden; }
+header { height: 16mm; overflow: hidden; font-size: 8.5pt; }
 h1, h2, p { margin: 0; font-size: inherit; }
 svg { display: block; }
-@media screen { body { margin: 12mm; } section { width: auto; max-width: ${page.width}mm; overflow-x: auto; } header { height: auto; min-height: 14mm; } section + section { margin-top: 12mm; border-top: 1px dashed ${quietInk}; } }`;
+@media screen { body { margin: 12mm; } section { width: auto; max-width: ${page.width}mm; overflow-x: auto; } header { height: auto; min-height: 16mm; } section + section { margin-top: 12mm; border-top: 1px dashed ${quietInk}; } }`;
 
 /** Pieces that stand beside one another on a page. */
 function sideBySide(pieces: readonly Piece[]): Piece[][] {

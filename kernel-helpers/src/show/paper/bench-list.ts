@@ -32,7 +32,7 @@ ol > li { counter-increment: step; border-top: 1px solid #1f1b16; padding: 0.5em
 .step { display: grid; grid-template-columns: 2.4rem 1fr auto; gap: 0 0.7rem; align-items: baseline; margin: 0 0 0.2em; break-after: avoid; }
 .step::before { content: counter(step); font-variant-numeric: lining-nums; text-align: right; border: 1px solid #1f1b16; padding: 0 0.35em; }
 .decides { font-weight: 700; }
-.set { margin: 0 0 0.3em 3.1rem; padding-left: 1em; break-after: avoid; }
+.set { margin: 0 0 0.3em 3.1rem; padding-left: 1em; break-inside: avoid; break-after: avoid; }
 .wait { margin: 0 0 0.3em 3.1rem; font-style: italic; break-before: avoid; }
 .daybook-caution { margin: 0.2em 0 0.5em 3.1rem; border-left: 5px double #1f1b16; padding-left: 0.7em; font-size: 0.8rem; line-height: 1.3; }
 .daybook-caution p { margin: 0 0 0.15em; }

@@ -17,7 +17,10 @@ import { moistureExcluding } from '../../wood/moisture-excluding.js';
 export type BenchSettings = Record<string, string[]>;
 
 type Length = (inches: number) => string;
-type Surface = Pick<SurfaceDecision, 'grades' | 'glue' | 'finish' | 'bitAngle' | 'deepest' | 'handle' | 'handleBit'>;
+type Surface = Pick<
+  SurfaceDecision,
+  'grades' | 'glue' | 'finish' | 'bitAngle' | 'deepest' | 'handle' | 'handleBit' | 'proudAfter'
+>;
 
 /**
  * Set-ups for the bench list, from what the sheets decided: boards, what is chalked on the parts, rough and final sizes, gauge,
@@ -35,7 +38,7 @@ export function benchSettings(decided: {
     'snipe'
   >;
   joint?: { layout: CornerLayout; firstBoards: string };
-  grooves?: { runs: GrooveRun[]; passes: { name: string; fences: number[]; depths: number[] }[] };
+  grooves?: { runs: GrooveRun[]; passes: { name: string; cutter: number; fences: number[]; depths: number[] }[] };
   lid?: { fittedWidth: number; fittingMoisture: number; fittedTongue: number };
   finish: string;
   surface?: Surface;
@@ -62,7 +65,9 @@ export function benchSettings(decided: {
       ...stock.snipe.slice(-1).map(({ how }) => how),
       ...blanks.map((blank) => `${inBlank(blank)}: ${length(blank.thickness)} thick, planed whole`),
       'joint one edge square to a face',
-      ...(blanks.some((blank) => blank.parts.length > 1) ? ['then part the blanks by the numbered cuts'] : []),
+      ...(blanks.some((blank) => blank.parts.length > 1)
+        ? ['chalk the names again, then part the blanks by the numbered cuts']
+        : []),
     ],
     'final-size': parts.map((part) =>
       part.name === 'lid' && lid
@@ -70,8 +75,15 @@ export function benchSettings(decided: {
         : `${part.count} ${part.name}${part.material === 'plywood' ? ', plywood' : ''}: ${size(part.length, part.widthBefore ?? part.width)}`,
     ),
     sanding: [`${insideFaces(parts)}; never the joint or a groove`, ...inOrder(surface?.grades.inside)],
-    'clean-up': ['plane ends and edges; break every edge alike'],
-    'sanding-outside': ['the outside and the ends of the joint', ...inOrder(surface?.grades.outside)],
+    'clean-up': [
+      `plane ends and edges alike${surface && surface.proudAfter > 0 ? `; the ends stay about ${length(surface.proudAfter)} proud once all is sanded` : ''}`,
+    ],
+    'sanding-outside': [
+      'the outside and the ends of the joint',
+      ...inOrder(surface?.grades.outside),
+      'then break every edge alike, and look along every face against the light',
+    ],
+    'hand-over': ['what the care note says stands on the quote: Living with it'],
     'glue-up': [
       `dry-fit first; outside ${size(overall.length, overall.width)}, diagonals alike`,
       'the bottom goes in now',
@@ -92,14 +104,18 @@ export function benchSettings(decided: {
           `${board}, ${groove}: ${length(fromBottom)} from the lower edge, ${length(width)} high, ${length(depth)} deep`,
       ),
       ...(grooves?.passes ?? []).map(
-        ({ name, fences, depths }) =>
-          `${name}: fence ${fences.map(length).join(', then ')} from the near side of the cutter; raise it to ${depths.map(length).join(', then ')}`,
+        ({ name, cutter, fences, depths }) =>
+          `${name}, cutter of ${length(cutter)}: fence ${fences.map(length).join(', then ')} from the near side of the cutter; raise it to ${depths.map(length).join(', then ')}`,
       ),
       'chisel the stopped ends square',
       ...lowered(box, length),
     ],
     carving: surface
-      ? letteringWords(surface, 'the cutter follows lettering.dxf, which holds the letters only', length)
+      ? letteringWords(
+          surface,
+          'the cutter follows lettering.dxf, the letters only, in inches, zero on the top of the lid at the middle of its front end, y towards the back, depths below zero',
+          length,
+        )
       : [],
     lettering: surface ? letteringWords(surface, 'trace the letters from it', length) : [],
     lid: lid ? lidSettings(box, lid, length) : [],
@@ -137,8 +153,8 @@ function lidSettings(
   return [
     'measure the moisture first: where the meter reads otherwise, take the width from the table in sheet 04',
     `plane the lid to ${length(lid.fittedWidth)} at ${lid.fittingMoisture} % moisture, as much off either edge, so that its middle line stays the middle`,
-    `rabbet the upper face along both long edges and the back end: ${length(design.lidGrooveDepth)} wide, ${caliper(deep)} deep, with a straight cutter at least as wide; raise it to ${depths.map(caliper).join(', then ')}`,
-    `so that the tongue is ${caliper(lid.fittedTongue)} thick`,
+    `rabbet the upper face along both long edges and the back end, ${length(design.lidGrooveDepth)} wide, with a straight cutter at least as wide, until the tongue is ${caliper(lid.fittedTongue)} thick`,
+    `raise the cutter to ${depths.map(caliper).join(', then ')} in a lid still ${length(design.lidThickness)} thick; to less by as much as sanding took off`,
   ];
 }
 
@@ -168,7 +184,7 @@ function letteringWords(
     : `${handle}: as drawn in sheet 08`;
   return [
     ...(before.length > 0 ? [`sand the lid's top first: ${before.join(', then ')}`] : []),
-    'mark the middle line of the lid and its front end: all places are from them',
+    'mark the middle line of the lid, carry it onto both ends, and mark which end is the front: all places are from them',
     ...(handle === 'none' ? [] : [bit]),
     `letters: V-bit of ${bitAngle} degrees, no deeper than ${formatLength(deepest, { system: 'caliper' })}; lettering-template.html is full size: ${how}`,
     `then ${last} by hand, on a block`,
@@ -207,7 +223,7 @@ function jointSettings(joint: CornerLayout, firstBoards: string, length: Length)
   if ('tails' in joint)
     return {
       'lay-out-joint': [
-        `${joint.tails.length} tails on ${firstBoards}`,
+        `${joint.tails.length} tails on ${firstBoards}; half pins ${length(joint.pins[0]?.to ?? 0)} at the lower edge, ${length(joint.boardWidth - (joint.pins.at(-1)?.from ?? 0))} at the upper; joint-template.html is full size`,
         `marking gauge ${length(joint.gaugeSetting)}, dividers ${formatLength(joint.dividerSetting, { system: 'caliper' })}`,
         `bevel ${joint.sawAngle.toFixed(1)} degrees, one across to ${joint.slope} along`,
       ],
