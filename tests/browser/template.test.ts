@@ -73,7 +73,7 @@ function clashes(): Promise<string[]> {
 
 /** Words over a page that are cut off below. */
 function cutLines(): Promise<string[]> {
-  const code = `[...document.querySelectorAll('section > p')].filter((each) => each.scrollHeight > each.clientHeight + 1).map((each) => each.textContent)`;
+  const code = `[...document.querySelectorAll('section > header')].filter((each) => each.scrollHeight > each.clientHeight + 1).map((each) => each.textContent)`;
   return page.evaluate(code) as Promise<string[]>;
 }
 
