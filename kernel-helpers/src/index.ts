@@ -40,7 +40,7 @@ export type { FastenerTravel, MovingPiece, PieceFit } from './box/panel-fits.js'
 export { drawerFit, fastenerTravel, panelFit } from './box/panel-fits.js';
 export type { Piece, PieceKind, PiecePart, SizedPiece } from './box/piece.js';
 export type { FitMonth, MonthOfMoisture, SeasonalFit } from './box/seasonal-fit.js';
-export { equilibriumByMonth, seasonalFit } from './box/seasonal-fit.js';
+export { equilibriumByMonth, fittedWidthFormula, seasonalFit } from './box/seasonal-fit.js';
 export type { LoadedShelf } from './box/shelf-sag.js';
 export { longestShelf, sagFormula, shelfSag, stiffness, stiffnessFormula } from './box/shelf-sag.js';
 export type { BoxBrief, BoxDesign, Groove, Part, SizedBox } from './box/size-box.js';
@@ -146,8 +146,8 @@ export type { Curve } from './show/curve-plot.js';
 export { curvePlot } from './show/curve-plot.js';
 export { cutTable, partTable, setUpTable } from './show/cut-plan-tables.js';
 export { longDay, shortDay } from './show/day-text.js';
+export { diffusivityWorking } from './show/diffusivity-working.js';
 export { cutPlanDrawing } from './show/drawing/cut-plan-drawing.js';
-
 export { dividerWalk } from './show/drawing/divider-walk.js';
 export { jointDxf, partsDxf } from './show/drawing/dxf.js';
 export { explodedView } from './show/drawing/exploded-view.js';
@@ -155,7 +155,6 @@ export { grooveDrawing } from './show/drawing/groove-drawing.js';
 export { jointDrawing } from './show/drawing/joint-drawing.js';
 export { jointTemplate } from './show/drawing/joint-template.js';
 export type { DrawingOptions } from './show/drawing/lengths.js';
-
 export { letteringDxf, letteringSvg } from './show/drawing/lettering-files.js';
 export { letteringPreview } from './show/drawing/lettering-preview.js';
 export { letteringTemplate } from './show/drawing/lettering-template.js';
@@ -163,9 +162,7 @@ export { lidDrawing } from './show/drawing/lid-drawing.js';
 export { lidSection } from './show/drawing/lid-section.js';
 export { pieceDrawing } from './show/drawing/piece-drawing.js';
 export { pieceStick, storyStick } from './show/drawing/story-stick.js';
-
 export { tapeDrawing } from './show/drawing/tape-drawing.js';
-
 export { markdown } from './show/escape.js';
 export type { FigureText } from './show/figure.js';
 export { figure } from './show/figure.js';
@@ -176,6 +173,7 @@ export { lidClearancePlot } from './show/lid-clearance-plot.js';
 export { lidPlaces } from './show/lid-places.js';
 export { millingPlot } from './show/milling-plot.js';
 export { dryingPlot, moistureYearPlot } from './show/moisture-plots.js';
+export { movementWorking } from './show/movement-working.js';
 export { oddsPlot } from './show/odds-plot.js';
 export { benchListPage } from './show/paper/bench-list.js';
 export type { BenchSettings } from './show/paper/bench-settings.js';
@@ -185,12 +183,10 @@ export { quotePage } from './show/paper/quote-page.js';
 export { partLabels } from './show/part-labels.js';
 export type { PlotLibrary } from './show/plot.js';
 export { plot } from './show/plot.js';
-
 export { priceLeversPlot } from './show/price-levers-plot.js';
 export { progressTable } from './show/progress-table.js';
 export { promisePlot } from './show/promise-plot.js';
 export { scheduleChart } from './show/schedule-chart.js';
-
 export { settingOut } from './show/setting-out.js';
 export { correctionPlot, lidSeasonsPlot, pricesPlot, yieldPlot } from './show/shop-book-plots.js';
 export type { Shown } from './show/shown.js';
@@ -199,6 +195,7 @@ export { svgFile } from './show/svg-file.js';
 export type { Cell, Column } from './show/table.js';
 export { table } from './show/table.js';
 export { widthWindow } from './show/width-window.js';
+export { woodFigures } from './show/wood-figures.js';
 export type { WorkingOptions } from './show/working.js';
 export { working } from './show/working.js';
 export type { Blank, PartsToCut } from './stock/blanks.js';
@@ -287,7 +284,7 @@ export { laterStarts } from './time/later-starts.js';
 export type { Schedule, ScheduledStep, SchedulePlan } from './time/schedule.js';
 export { schedule } from './time/schedule.js';
 export type { Climate, Heating, MonthOfAir } from './wood/air.js';
-export { climate, yearOfAir } from './wood/air.js';
+export { climate, heatedAirFormula, heatedAirValues, yearOfAir } from './wood/air.js';
 export type { Air } from './wood/air-fields.js';
 export { stackFindings } from './wood/air-findings.js';
 export type { AirOnDay } from './wood/daily-air.js';
@@ -312,7 +309,14 @@ export type { MoistureExcluding } from './wood/moisture-excluding.js';
 export { allMoistureExcluding, moistureExcluding } from './wood/moisture-excluding.js';
 export { monthNames } from './wood/months.js';
 export type { Movement, MovementMethod } from './wood/movement.js';
-export { boardVariation, coefficientFormula, movement, shrinkageFormula } from './wood/movement.js';
+export {
+  boardVariation,
+  coefficientFormula,
+  movement,
+  ringAngleFormula,
+  shrinkageFormula,
+  totalShrinkageFormula,
+} from './wood/movement.js';
 export { dewPoint, humidityFromDewPoint, humidityFromWetBulb, wetBulb } from './wood/psychrometrics.js';
 export type { ServiceMoisture } from './wood/service-moisture.js';
 export { allServiceMoisture, serviceMoisture } from './wood/service-moisture.js';

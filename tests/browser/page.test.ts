@@ -49,6 +49,12 @@ test("a client's name that is a script stays a name", async () => {
   expect(await page.title()).not.toBe('taken');
 });
 
+test('every link of the page leads to a place on it, the words of the trade to what they mean', async () => {
+  const targets = await page.locator('a').evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+  expect(targets.filter((target) => target.startsWith('#word-')).length).toBeGreaterThan(20);
+  for (const target of new Set(targets)) expect(await page.locator(target).count(), target).toBe(1);
+});
+
 test('the code can be opened on screen and is left out in print', async () => {
   const code = page.locator('details.code').first();
   await code.locator('summary').click();

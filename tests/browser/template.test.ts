@@ -73,7 +73,7 @@ function clashes(): Promise<string[]> {
 
 /** Words over a page that are cut off below. */
 function cutLines(): Promise<string[]> {
-  const code = `[...document.querySelectorAll('section > p')].filter((each) => each.scrollHeight > each.clientHeight + 1).map((each) => each.textContent)`;
+  const code = `[...document.querySelectorAll('section > header')].filter((each) => each.scrollHeight > each.clientHeight + 1).map((each) => each.textContent)`;
   return page.evaluate(code) as Promise<string[]>;
 }
 
@@ -124,7 +124,7 @@ test('the check lengths are 100 mm and 4 in on paper, on every page, and no word
     lengths.forEach((length, i) => {
       closeTo(length, i % 2 === 0 ? 100 / 25.4 : 4);
     });
-    await expect(page.locator('section p').allTextContents()).resolves.toSatisfy((texts: string[]) =>
+    await expect(page.locator('section h1, section h2').allTextContents()).resolves.toSatisfy((texts: string[]) =>
       texts.every((text) => text.includes('Print at 100 %, measure the check length first')),
     );
   }

@@ -6,6 +6,7 @@ interface Cell {
   id?: string;
   cell_type: string;
   metadata: { tags?: string[] };
+  source: string | string[];
   outputs?: unknown[];
   execution_count?: number | null;
 }
@@ -44,6 +45,19 @@ describe.each(names)('%s', (name) => {
     const ids = sheet.cells.map((cell) => cell.id ?? '');
     expect(ids.filter((id) => !/^[A-Za-z0-9_-]{1,64}$/.test(id))).toEqual([]);
     expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test('has short code cells: about twelve lines, fourteen at most, besides parameters and imports', () => {
+    const long = code.filter(({ metadata, source }) => {
+      const lines = [source]
+        .flat()
+        .join('')
+        .replace(/^import [^;]*;\n/gm, '')
+        .split('\n')
+        .filter((line) => line.trim());
+      return lines.length > 14 && !metadata.tags?.includes('parameters');
+    });
+    expect(long.map((cell) => cell.id)).toEqual([]);
   });
 
   test('has one cell of parameters, if it computes at all', () => {

@@ -50,6 +50,20 @@ describe('a new commission', () => {
       expect(unknown(piece)).toThrow(`piece: "${piece}" given; possible: box, bookcase`);
   });
 
+  it('leads from its sheets to the same sheets of other folders as the templates do', () => {
+    const { root, templates } = shop();
+    writeSheet(templates, '03-wood-and-air.ipynb', '1');
+    const sheet = join(templates, '03-wood-and-air.ipynb');
+    const source = ['A [tail](../glossary.ipynb#Tail), and [stock](07-stock.ipynb).'];
+    writeFileSync(sheet, JSON.stringify({ cells: [{ cell_type: 'markdown', source }] }));
+    const { folder } = newCommission({ root, templates, ...order });
+    const [tail = '', stock] = [
+      ...readFileSync(join(folder, '03-wood-and-air.ipynb'), 'utf8').matchAll(/\]\(([^)]+)/g),
+    ].map((match) => match[1]);
+    expect(join(folder, tail)).toBe(join(root, 'worksheets', 'glossary.ipynb#Tail'));
+    expect(stock).toBe('07-stock.ipynb');
+  });
+
   it('never touches one that is there already', () => {
     const { root, templates } = shop();
     const { folder } = newCommission({ root, templates, ...order });

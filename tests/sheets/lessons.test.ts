@@ -53,8 +53,7 @@ describe.each(names)('%s', (name) => {
     rmSync(work, { recursive: true, force: true, maxRetries: 5 });
   });
 
-  test('has short cells, two or three predictions on the way and one figure to get, and ends with what was tried', () => {
-    expect(cells.filter(({ source }) => source.split('\n').length > 13).map(({ id }) => id)).toEqual([]);
+  test('has two or three predictions on the way and one figure to get, and ends with what was tried', () => {
     expect(questions.length).toBeGreaterThanOrEqual(3);
     expect(questions.length).toBeLessThanOrEqual(4);
     expect(questions.at(-1)?.id).toBe('final');

@@ -39,7 +39,7 @@ const decided = {
   finish: 'shellac-2-coats',
 };
 const page = benchListPage({ title: 'Tea chest for R. Example', made, settings: benchSettings(decided) });
-const items = elementsOf(page, 'body > ol > li');
+const items = elementsOf(page, 'main > ol > li');
 const textOf = (name: string) =>
   (items.find((item) => item.textContent.includes(name))?.textContent ?? '').replaceAll('\u00a0', ' ');
 

@@ -51,7 +51,9 @@ const commission: CommissionPage = {
         cells: [
           prose('# 01 The brief\n\nInside it is $9\\tfrac{1}{2}$ in, and a line is\n\n$$a^2 + b^2$$\n'),
           {
-            ...code("const parameters = {\n  insideLength: '9 1/2 in', // the way the lid slides\n};"),
+            ...code(
+              "const parameters = {\n  insideLength: '9 1/2 in', // the way the lid slides\n  shopTemperatureC: 19, // by the stack\n};",
+            ),
             metadata: { tags: ['parameters'] },
           },
           code('show(x)', display(table({ columns: ['Part'], rows: [['side']], caption: 'Sizes' }))),
@@ -109,8 +111,8 @@ describe('the page of a commission', () => {
   });
 
   it('shows the parameters as a table, and other code folded away', () => {
-    const [row] = elementsOf(page, '.parameters tbody tr');
-    expect(row?.textContent).toBe('inside length9\u00a01/2\u00a0inthe way the lid slides');
+    const rows = elementsOf(page, '.parameters tbody tr').map(({ textContent }) => textContent);
+    expect(rows).toEqual(['inside length9\u00a01/2\u00a0inthe way the lid slides', 'shop temperature C19by the stack']);
     expect(elementsOf(page, 'details.code').map((fold) => fold.getAttribute('open'))).toEqual([null, null]);
     expect(elementsOf(page, 'details.code code')[0]?.textContent).toBe('show(x)');
   });
@@ -196,6 +198,41 @@ describe('the page of a commission', () => {
     expect(pictures[0]?.getAttribute('src')).toBe(`data:image/png;base64,${png}`);
     expect(readHtml(shown).textContent).toContain('[far: https://example.org/x.png] [gone: attachment:%ff.png]');
     expect(dangerous(shown)).toEqual(['<style>']);
+  });
+});
+
+describe('a link in a sheet', () => {
+  const glossary = new Map([
+    ['Half pin', 'The pin at the edge of a joint.'],
+    ['Kerf', 'The width of a cut.'],
+  ]);
+  const linked = (text: string) =>
+    commissionPage({ ...commission, glossary, sheets: [{ name: 'x', notebook: { cells: [prose(text)] } }] });
+  const links = (html: string) => elementsOf(html, '#sheet-x a').map((a) => a.getAttribute('href'));
+
+  it('to a word of the glossary leads to its meaning at the end of the page, which explains no other word', () => {
+    const html = linked(
+      'A [half pin](../../../worksheets/glossary.ipynb#Half-pin), and [it](../glossary.ipynb#Half-pin) again.',
+    );
+    expect(links(html)).toEqual(['#word-half-pin', '#word-half-pin']);
+    expect(elementsOf(html, '#word-half-pin')[0]?.textContent).toBe('Half pin');
+    expect(elementsOf(html, '#words dd').map(({ textContent }) => textContent)).toEqual([
+      'The pin at the edge of a joint.',
+    ]);
+    expect(elementsOf(html, 'nav a').at(-1)?.getAttribute('href')).toBe('#words');
+  });
+
+  it('that leaves the folder of the commission stays words, since the page is handed on by itself', () => {
+    const html = linked(
+      '[none](../glossary.ipynb#Nothing), [lesson](../lessons/01.ipynb), [root](/etc), [quote](quote.html).',
+    );
+    expect(links(html)).toEqual(['quote.html']);
+    expect(elementsOf(html, '#sheet-x p')[0]?.textContent).toBe('none, lesson, root, quote.');
+    expect(elementsOf(html, '#words')).toEqual([]);
+  });
+
+  it('to a page of the web stays a link', () => {
+    expect(links(linked('[wood](https://example.org/wood)'))).toEqual(['https://example.org/wood']);
   });
 });
 

@@ -50,13 +50,17 @@ describe.each([
 
 describe('the chart of the days', () => {
   const made = boxDays('2027-02-12');
-  const picture = pictureOf(scheduleChart(made, calendar));
 
-  it('has a bar for each step, dark where it decides the finish', () => {
-    const bars = picture.all('[aria-label="bar"] rect');
-    expect(bars).toHaveLength(made.steps.length);
-    const dark = bars.filter((bar) => bar.getAttribute('fill') === '#1a1a1a');
-    expect(dark).toHaveLength(made.criticalPath.length);
+  it('has a bar for each step, full where it decides the finish and hollow where it does not', () => {
+    const fingered = boxDays('2027-02-12', fingers);
+    const beside = fingered.steps.filter(({ critical }) => !critical);
+    expect(beside.length).toBeGreaterThan(0);
+    const shown = scheduleChart(fingered, calendar);
+    const bars = pictureOf(shown).all('[aria-label="bar"] rect');
+    const filled = (fill: string) => bars.filter((bar) => bar.getAttribute('fill') === fill);
+    expect(filled('#1a1a1a')).toHaveLength(fingered.criticalPath.length);
+    expect(filled('white')).toHaveLength(beside.length);
+    expect(altOf(shown.text).match(/\(fits in between\)/g)).toHaveLength(beside.length);
   });
 
   it('tells in words when each step is', () => {

@@ -54,6 +54,8 @@ describe('odds over the width', () => {
     }));
     const picture = pictureOf(oddsPlot(odds, fit.fittedWidth));
     expect(texts(picture)).toContain(`aim ${fit.fittedWidth.toFixed(3)} in`);
+    const dashes = picture.all('[aria-label="line"]').map((line) => line.getAttribute('stroke-dasharray'));
+    expect(new Set(dashes).size).toBe(2);
     expect(texts(picture)).toContain('binds in the wettest month');
     expect(texts(picture)).toContain('loses its hold in the driest month');
     expect(overlaps(picture.labels)).toEqual([]);

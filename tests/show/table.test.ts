@@ -42,6 +42,12 @@ describe('a table', () => {
     expect(cells(text, 'td')).toEqual(['9\u00a01/2\u00a0in (241.3\u00a0mm)', '3 of 4 inches']);
   });
 
+  it('has no head over a column without a name: an empty one would be read out', () => {
+    const { text } = table({ columns: ['', 'Price'], rows: [['as asked', 640]], caption: 'Two prices' });
+    expect(elementsOf(text, 'thead th').map(({ textContent }) => textContent)).toEqual(['Price']);
+    expect(elementsOf(text, 'thead td')).toHaveLength(1);
+  });
+
   it('has no row of heads when all heads are empty', () => {
     const { text } = table({ columns: ['', ''], rows: [['Piece', 'Tea chest']], caption: 'On one card' });
     expect(elementsOf(text, 'thead')).toHaveLength(0);

@@ -1,7 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { climate, yearOfAir } from '../../kernel-helpers/src/wood/air.js';
+import { evaluate } from '../../kernel-helpers/src/measure/formula.js';
+import { climate, heatedAirFormula, heatedAirValues, yearOfAir } from '../../kernel-helpers/src/wood/air.js';
 
 describe('a year of indoor air', () => {
+  it('is what the formula for heated air gives, month by month', () => {
+    const outdoors = yearOfAir({ place: 'chicago-ohare' });
+    const indoors = yearOfAir({ place: 'chicago-ohare', heating: { heatTo: 20 } });
+    indoors.forEach((room, i) => {
+      const values = heatedAirValues(outdoors[i] as (typeof outdoors)[0], room.temperatureC);
+      expect(evaluate(heatedAirFormula, values)).toBeCloseTo(room.relativeHumidity, 12);
+    });
+  });
+
   it('is the outdoor air where the house does nothing to it', () => {
     const outdoors = climate('london');
     for (const { month, temperatureC, relativeHumidity } of yearOfAir({ place: 'london' })) {

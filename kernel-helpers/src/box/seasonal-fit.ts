@@ -1,4 +1,5 @@
 import type { Finding } from '../measure/finding.js';
+import { evaluate, type Formula } from '../measure/formula.js';
 import { caliper } from '../measure/verdict.js';
 import type { MonthOfAir } from '../wood/air.js';
 import { equilibriumMoisture } from '../wood/emc.js';
@@ -41,6 +42,19 @@ export interface MonthOfMoisture {
   moisture: number;
 }
 
+/** Width to which a piece may be planed on the day of fitting, from the play it must have in another month. */
+export const fittedWidthFormula: Formula<'O' | 'c' | 's'> = {
+  name: 'Width on the day of fitting',
+  result: { tex: 'W', meaning: 'width on the day of fitting', unit: 'in' },
+  expression: '(O - c) / (1 + s)',
+  symbols: {
+    O: { meaning: 'opening, which stands still', unit: 'in', min: 0 },
+    c: { meaning: 'play in the other month', unit: 'in', min: 0 },
+    s: { meaning: 'part of its width by which it grows until then', unit: '', min: -0.2, max: 0.2 },
+  },
+  source: 'geometry: opening less play is the width in that month',
+};
+
 /** Moisture that wood would come to in each month's air, if it had the time. */
 export function equilibriumByMonth(air: MonthOfAir[]): MonthOfMoisture[] {
   return air.map(({ month, temperatureC, relativeHumidity }) => ({
@@ -74,8 +88,9 @@ export function seasonalFit(piece: {
   const strains = moistures.map(({ moisture }) =>
     movement({ across: 1, species, ringAngle, fromMoisture: fittingMoisture, toMoisture: moisture }),
   );
-  const widest = (opening - leastClearance) / (1 + Math.max(...strains.map(({ high }) => high)));
-  const narrowest = (opening - mostClearance) / (1 + Math.min(...strains.map(({ low }) => low)));
+  const width = (c: number, s: number) => evaluate(fittedWidthFormula, { O: opening, c, s });
+  const widest = width(leastClearance, Math.max(...strains.map(({ high }) => high)));
+  const narrowest = width(mostClearance, Math.min(...strains.map(({ low }) => low)));
   const fittedWidth = Math.max((narrowest + widest) / 2, widest - piece.cuttingTolerance);
   const byMonth = moistures.map(({ month, moisture }, index) => {
     const { change, low, high } = strains[index] as (typeof strains)[number];

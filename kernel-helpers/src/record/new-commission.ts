@@ -1,5 +1,5 @@
-import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join, relative, sep } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
 import { diskError } from './disk-error.js';
 import { templateSheets } from './template-sheets.js';
@@ -50,13 +50,22 @@ export function newCommission({
     mkdirSync(commissions, { recursive: true });
     next = join(commissions, `.new-${process.pid}`);
     mkdirSync(next);
-    for (const path of paths) copyFileSync(path, join(next, basename(path)));
+    for (const path of paths) writeFileSync(join(next, basename(path)), sheetFor(folder, path));
     renameSync(next, folder);
   } catch (error) {
     if (next) rmSync(next, { recursive: true, force: true });
     throw existsSync(folder) ? alreadyThere(folder) : diskError(error, `${folder} cannot be made`);
   }
   return { name, folder, sheets };
+}
+
+/** A template's text, its links to sheets in other folders, such as the glossary, leading there from the commission's folder. */
+function sheetFor(folder: string, path: string): string {
+  const moved = (target: string) => relative(folder, join(dirname(path), target)).replaceAll(sep, '/');
+  return readFileSync(path, 'utf8').replace(
+    /\]\((\.\.\/[^)#\s]+)/g,
+    (_, target: string) => `](${encodeURI(moved(decodeURI(target)))}`,
+  );
 }
 
 /**

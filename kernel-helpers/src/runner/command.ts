@@ -50,8 +50,10 @@ async function run(verb: string, args: string[]): Promise<number> {
 
   if (verb === 'contents') {
     const { writeContents } = await import('./write-contents.js');
-    const { path, count } = await writeContents(join(root, 'data', 'commissions'));
-    console.log(`${counted(count, 'commission')} on the page to open or print: ${path}`);
+    const { path, count, sheets } = await writeContents(join(root, 'data', 'commissions'), join(root, 'worksheets'));
+    console.log(
+      `${counted(count, 'commission')} and ${counted(sheets, 'sheet')} to learn from on the page to open or print: ${path}`,
+    );
     return 0;
   }
   if (verb === 'pack') return pack(commissionFolder(verb, given));
@@ -119,7 +121,8 @@ function readArguments(verb: string, args: string[]): Arguments {
   const given = positionals.join(' ').trim();
   if (verb === 'start' && given)
     throw new ShopError(`npm start takes no name; npm run work -- "${given}" works another`);
-  if (verb === 'contents' && given) throw new ShopError(`npm run contents takes no name: it lists all commissions`);
+  if (verb === 'contents' && given)
+    throw new ShopError(`npm run contents takes no name: it lists all commissions and lessons`);
   if (verb === 'new' && !given) throw new ShopError(`what is being made? ${usage}`);
   return { given, who, head: head === undefined ? undefined : readHead(head), seconds, piece };
 }

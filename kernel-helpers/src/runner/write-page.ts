@@ -4,6 +4,7 @@ import { readRecord } from '../record/record-file.js';
 import { latest, staleness, staleText, standing } from '../record/stale.js';
 import { commissionPage } from '../show/page/commission-page.js';
 import { titleOf } from './find-commission.js';
+import { readGlossary } from './glossary.js';
 import type { FinishedSheet } from './run-sheets.js';
 import { writeFile } from './write-file.js';
 
@@ -23,6 +24,7 @@ export async function writePage(folder: string, sheets: readonly FinishedSheet[]
     date: name.slice(0, 10),
     sheets: sheets.map(({ file, executed }) => ({ name: basename(file, '.ipynb'), notebook: executed })),
     record: { entries, head, problems: [...faults.map(({ problem }) => problem), ...stale.map(staleText)] },
+    glossary: readGlossary(),
   });
   const path = join(folder, 'index.html');
   await writeFile(path, html);

@@ -16,10 +16,9 @@ export function oddsPlot(
   units: 'tape' | 'mm' | 'both' = 'tape',
 ): Shown {
   const { unit, decimals, perInch } = caliperScale(units);
-  const lines = odds.flatMap(({ width, odds: { binds, rattles } }) => [
-    { width: width * perInch, share: 100 * binds, what: 'binds in the wettest month' },
-    { width: width * perInch, share: 100 * rattles, what: 'loses its hold in the driest' },
-  ]);
+  const line = (share: (of: FitOdds) => number) =>
+    odds.map((each) => ({ width: each.width * perInch, share: 100 * share(each.odds) }));
+  const look = { x: 'width', y: 'share', stroke: '#1a1a1a', strokeWidth: 2 };
   const reading = (inches: number) => `${(inches * perInch).toFixed(decimals)} ${unit}`;
   const nearest = odds.reduce((a, b) => (Math.abs(b.width - aim) < Math.abs(a.width - aim) ? b : a));
   const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
@@ -39,13 +38,14 @@ export function oddsPlot(
       y: { label: 'of a hundred lids', domain: [0, 108], ticks: [0, 25, 50, 75, 100], grid: true },
       marks: [
         Plot.ruleX([aim * perInch], { stroke: '#1a1a1a', strokeDasharray: '5 4' }),
-        Plot.line(lines, {
-          x: 'width',
-          y: 'share',
-          z: 'what',
-          stroke: '#1a1a1a',
-          strokeWidth: 2,
-        }),
+        Plot.line(
+          line(({ binds }) => binds),
+          look,
+        ),
+        Plot.line(
+          line(({ rattles }) => rattles),
+          { ...look, strokeDasharray: '2 3' },
+        ),
         ...ends.map((end) =>
           Plot.text([end], {
             x: 'width',
@@ -70,7 +70,7 @@ export function oddsPlot(
     }),
     {
       alt: `Odds over the width planed to. At ${reading(nearest.width)}, near the aim, ${percent(nearest.odds.binds)} bind and ${percent(nearest.odds.rattles)} lose their hold.`,
-      caption: `Of a hundred lids planed to a width, how many would bind and how many would lose their hold, some time in the year. The broken line is the width you aim at, ${reading(aim)}.`,
+      caption: `Of a hundred lids planed to a width, how many would bind (full line) and how many would lose their hold (dots), some time in the year. The broken line is the width you aim at, ${reading(aim)}.`,
     },
   );
 }

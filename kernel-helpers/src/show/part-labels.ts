@@ -3,6 +3,7 @@ import type { BoardLayout } from '../stock/board-layouts.js';
 import type { RoughPart } from '../stock/rough-parts.js';
 import { type DrawingOptions, lengthText } from './drawing/lengths.js';
 import { escapeHtml } from './escape.js';
+import { htmlPage } from './html-page.js';
 import { fontFamily, ink } from './svg.js';
 
 /**
@@ -32,15 +33,15 @@ export function partLabels(
       `<span>${escapeHtml(options.marks?.[name] ?? '')}</span><span>⟷ grain${/^(lid|bottom)/.test(name) ? '' : '; lower edge here'}</span></li>`
     );
   });
-  return (
-    `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Part labels</title><style>${style}</style></head>` +
-    `<body><p>Cut apart and lay each on the outside face of its part, the arrow along the grain, the last line at the lower edge.</p><ul>${labels.join('')}</ul></body></html>\n`
-  );
+  const hint =
+    '<h1>Part labels</h1><p>Cut apart and lay each on the outside face of its part, the arrow along the grain, the last line at the lower edge.</p>';
+  return htmlPage({ title: 'Part labels', style, body: `<main>${hint}<ul>${labels.join('')}</ul></main>` });
 }
 
 const style = `@page { margin: 12mm; }
 body { margin: 0; background: #fff; color: ${ink}; font: 9pt/1.35 ${fontFamily}; }
-ul { margin: 0; padding: 0; list-style: none; display: grid; grid-template-columns: repeat(3, 60mm); gap: 2mm; }
+h1 { font-size: 13pt; margin: 0; }
+ul { margin: 0; padding: 0; list-style: none; display: grid; grid-template-columns: repeat(auto-fill, 60mm); gap: 2mm; }
 li { border: 1px dashed ${ink}; padding: 2mm; min-height: 26mm; break-inside: avoid; overflow-wrap: anywhere; }
 strong { display: block; font-size: 13pt; }
 span { display: block; }

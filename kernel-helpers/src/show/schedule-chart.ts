@@ -6,9 +6,6 @@ import { plot } from './plot.js';
 import type { Shown } from './shown.js';
 import { ink } from './svg.js';
 
-/** Days of work dark on the chain that decides the finish, grey beside it. */
-const beside = '#a6a6a6';
-
 /**
  * The steps over the days: work as bars, what passes by itself as thin lines behind it, closed days as stripes, the promise
  * as a broken line.
@@ -49,7 +46,9 @@ export function scheduleChart(made: Schedule, calendar: WorkingCalendar): Shown 
           x1: 'from',
           x2: 'to',
           y: 'name',
-          fill: (bar: { critical: boolean }) => (bar.critical ? ink : beside),
+          // Full on the chain that decides the finish, hollow beside it.
+          fill: (bar: { critical: boolean }) => (bar.critical ? ink : 'white'),
+          stroke: ink,
         }),
         Plot.ruleX([next(promised)], { stroke: ink, strokeDasharray: '5 4' }),
         Plot.text([next(promised)], {
@@ -63,8 +62,8 @@ export function scheduleChart(made: Schedule, calendar: WorkingCalendar): Shown 
       ],
     }),
     {
-      alt: `Steps over the days, from ${longDay(isoDay(first))} to ${longDay(finish)}: ${steps.map(({ name, start, finish: end }) => `${name} ${start === end ? start : `${start} to ${end}`}`).join(', ')}. Promised for ${promised}.`,
-      caption: `Bars are days with work on the step, dotted lines what passes by itself, grey stripes days without work. Dark bars decide the finish, ${longDay(finish)}: each begins when the one above it lets it. Grey bars fit in between. The broken line is the end of the promised day, ${longDay(promised)}.`,
+      alt: `Steps over the days, from ${longDay(isoDay(first))} to ${longDay(finish)}: ${steps.map(({ name, start, finish: end, critical }) => `${name} ${start === end ? start : `${start} to ${end}`}${critical ? '' : ' (fits in between)'}`).join(', ')}. Promised for ${promised}.`,
+      caption: `Bars are days with work on the step, dotted lines what passes by itself, grey stripes days without work. Full bars decide the finish, ${longDay(finish)}: each begins when the one above it lets it. Hollow bars fit in between. The broken line is the end of the promised day, ${longDay(promised)}.`,
     },
   );
 }

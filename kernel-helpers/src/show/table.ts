@@ -48,8 +48,9 @@ export function table(content: {
     const numbers = rows.length > 0 && rows.every((row) => row[i] == null || typeof row[i] === 'number');
     return `style="text-align: ${align ?? (numbers ? 'right' : 'left')}"`;
   });
-  const head = columns.map(
-    ({ head, unit }, i) => `<th scope="col" ${styles[i]}>${escapeHtml(unit ? `${head}, ${unit}` : head)}</th>`,
+  const head = columns.map(({ head, unit }, i) =>
+    // A column without a name has no head: an empty one would be read out as one.
+    head === '' ? '<td></td>' : `<th scope="col" ${styles[i]}>${escapeHtml(unit ? `${head}, ${unit}` : head)}</th>`,
   );
   const body = rows.map(
     (_, r) => `<tr>${columns.map((_, c) => `<td ${styles[c]}>${texts[c]?.[r]}</td>`).join('')}</tr>`,

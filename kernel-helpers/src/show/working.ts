@@ -182,6 +182,23 @@ function rangeText({ min, max, unit }: FormulaSymbol): string {
 }
 
 function withUnit(number: string, unit: string): string {
-  if (unit === 'deg') return `${number}°`;
-  return unit ? `${number} ${unit}` : number;
+  const text = number.replace(/e\+?(-?\d+)/, (_, power: string) => ` × 10${raised(power)}`);
+  if (unit === 'deg') return `${text}°`;
+  return unit ? `${text} ${unit}` : text;
 }
+
+const raisedSigns: Record<string, string> = {
+  '-': '⁻',
+  0: '⁰',
+  1: '¹',
+  2: '²',
+  3: '³',
+  4: '⁴',
+  5: '⁵',
+  6: '⁶',
+  7: '⁷',
+  8: '⁸',
+  9: '⁹',
+};
+
+const raised = (power: string) => [...power].map((sign) => raisedSigns[sign]).join('');

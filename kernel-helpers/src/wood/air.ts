@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import data from '../../../data/climates.json';
 import { entryOf, readEntries } from '../measure/data-file.js';
+import type { Formula } from '../measure/formula.js';
 import { amount, readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { byDay, type HygrometerReading } from './hygrometer.js';
@@ -99,6 +100,37 @@ export function yearOfAir(
   year: { place: string; heating?: Heating } | { readings: HygrometerReading[] },
 ): MonthOfAir[] {
   return 'readings' in year ? yearOfReadings(year.readings) : yearOfPlace(year);
+}
+
+/** Humidity of air that is brought to another temperature with its vapour kept. */
+export const heatedAirFormula: Formula<'h' | 'po' | 'pn'> = {
+  name: 'Humidity of heated air',
+  result: { tex: 'h_i', meaning: 'relative humidity indoors, 0 to 1', unit: '' },
+  expression: 'h * po / pn',
+  symbols: {
+    h: { tex: 'h_o', meaning: 'relative humidity outdoors, 0 to 1', unit: '', min: 0, max: 1 },
+    po: {
+      tex: 'p_o',
+      meaning: 'vapour pressure of saturated air at the temperature outdoors, -40 to 60 °C',
+      unit: 'Pa',
+      min: 0,
+    },
+    pn: { tex: 'p_i', meaning: 'and at the temperature indoors', unit: 'Pa', min: 0 },
+  },
+  source:
+    'ASHRAE Handbook Fundamentals (2017), chapter 1, eq. 5, 6 and 22: the pressure of the vapour is kept when air is heated',
+};
+
+/** The numbers that {@link heatedAirFormula} takes for this air and the temperature it is brought to, °C: for its typeset working. */
+export function heatedAirValues(
+  outdoors: Pick<MonthOfAir, 'temperatureC' | 'relativeHumidity'>,
+  indoorsC: number,
+): Record<'h' | 'po' | 'pn', number> {
+  return {
+    h: outdoors.relativeHumidity,
+    po: saturationPressure(outdoors.temperatureC),
+    pn: saturationPressure(indoorsC),
+  };
 }
 
 function yearOfPlace(year: { place: string; heating?: Heating }): MonthOfAir[] {

@@ -28,7 +28,10 @@ export const emcFormula: Formula<'h' | 'W' | 'K' | 'K1' | 'K2'> = {
     '1800 / W * (K * h / (1 - K * h) + (K1 * K * h + 2 * K1 * K2 * K^2 * h^2) / (1 + K1 * K * h + K1 * K2 * K^2 * h^2))',
   symbols: {
     h: { meaning: 'relative humidity, 0 to 1', unit: '', min: 0, max: 1 },
-    W: { meaning: emcConstants.W.result.meaning, unit: '' },
+    W: {
+      meaning: `${emcConstants.W.result.meaning}; the four constants come from the air's temperature, ${temperature.min} to ${temperature.max} °C`,
+      unit: '',
+    },
     K: { meaning: emcConstants.K.result.meaning, unit: '' },
     K1: { tex: 'K_1', meaning: emcConstants.K1.result.meaning, unit: '' },
     K2: { tex: 'K_2', meaning: emcConstants.K2.result.meaning, unit: '' },

@@ -17,6 +17,9 @@ export interface MovementMethod {
   form: 'coefficient' | 'shrinkage';
   /** Coefficient (fraction for 1 %) or total shrinkage (%), turned to the ring angle. */
   figure: number;
+  /** Coefficients that were turned, fractions for 1 %. */
+  tangential: number;
+  radial: number;
   /** Whether the tabled coefficient or the tabled shrinkage was taken (where they disagree, the larger). */
   basis: 'table of coefficients' | 'table of shrinkage';
   source: string;
@@ -51,6 +54,32 @@ export const shrinkageFormula: Formula<'D' | 'S' | 'M0' | 'Mi' | 'Mf'> = {
   },
   source:
     'Wood Handbook FPL-GTR-190 (2010), eq. 13-3 (the printed formula from memory; it follows from linear shrinkage from fibre saturation)',
+};
+
+/** Coefficient of a board whose growth rings stand at any angle to its face. */
+export const ringAngleFormula: Formula<'Ct' | 'Cr' | 'a'> = {
+  name: 'Coefficient at the ring angle',
+  result: { tex: 'C', meaning: 'dimensional change coefficient at the ring angle', unit: '' },
+  expression: 'Ct * cos(a * pi / 180)^2 + Cr * sin(a * pi / 180)^2',
+  symbols: {
+    Ct: { tex: 'C_t', meaning: 'tangential coefficient, along the rings', unit: '' },
+    Cr: { tex: 'C_r', meaning: 'radial coefficient, from ring to ring', unit: '' },
+    a: { tex: '\\alpha', meaning: 'angle between face and growth rings', unit: 'deg', min: 0, max: 90 },
+  },
+  source:
+    'geometry: a strain turned between two directions at right angles; coefficients of Wood Handbook FPL-GTR-190 (2010), table 13-5',
+};
+
+/** Shrinkage from green to ovendry that goes with a coefficient. */
+export const totalShrinkageFormula: Formula<'C' | 'M0'> = {
+  name: 'Shrinkage from the coefficient',
+  result: { tex: 'S', meaning: 'shrinkage from green to ovendry at the ring angle', unit: '%' },
+  expression: '100 * M0 * C / (1 + (M0 - 10) * C)',
+  symbols: {
+    C: { meaning: 'dimensional change coefficient at the ring angle', unit: '', min: 0, max: 0.01 },
+    M0: { tex: 'M_0', meaning: 'moisture content at which shrinkage starts', unit: '%', min: 20, max: 40 },
+  },
+  source: 'Wood Handbook FPL-GTR-190 (2010), notes to table 13-5, solved for the shrinkage',
 };
 
 /** Board-to-board coefficient of variation of movement. Common practice, no source: 15 to 20 %. */
@@ -103,33 +132,29 @@ export function movement(move: {
   return { change, low: change - doubt, high: change + doubt, method };
 }
 
-/** Coefficient and total shrinkage of linear shrinkage from M0, either from the other (notes to table 13-5). */
+/** Coefficient of linear shrinkage from M0: {@link totalShrinkageFormula} the other way round. */
 const coefficientFromShrinkage = (shrinkage: number, m0: number) => shrinkage / (100 * m0 - shrinkage * (m0 - 10));
-const shrinkageFromCoefficient = (coefficient: number, m0: number) =>
-  (100 * m0 * coefficient) / (1 + (m0 - 10) * coefficient);
 
 function movementMethod(wood: Species, ringAngle: number, from: number, to: number): MovementMethod {
   const m0 = wood.fibreSaturation;
-  const turned = (tangential: number, radial: number) => {
-    const angle = (ringAngle * Math.PI) / 180;
-    return tangential * Math.cos(angle) ** 2 + radial * Math.sin(angle) ** 2;
-  };
+  const turned = (tangential: number, radial: number) => ({
+    tangential,
+    radial,
+    coefficient: evaluate(ringAngleFormula, { Ct: tangential, Cr: radial, a: ringAngle }),
+  });
   const { coefficient, shrinkage } = wood;
-  const candidates: { basis: MovementMethod['basis']; coefficient: number; source: string; fromMemory: boolean }[] = [];
+  const candidates: (Omit<MovementMethod, 'form' | 'figure'> & { coefficient: number })[] = [];
   if (coefficient)
     candidates.push({
       ...coefficient,
       basis: 'table of coefficients',
-      coefficient: turned(coefficient.tangential, coefficient.radial),
+      ...turned(coefficient.tangential, coefficient.radial),
     });
   if (shrinkage?.tangential != null)
     candidates.push({
       ...shrinkage,
       basis: 'table of shrinkage',
-      coefficient: turned(
-        coefficientFromShrinkage(shrinkage.tangential, m0),
-        coefficientFromShrinkage(shrinkage.radial, m0),
-      ),
+      ...turned(coefficientFromShrinkage(shrinkage.tangential, m0), coefficientFromShrinkage(shrinkage.radial, m0)),
     });
   if (candidates.length === 0)
     throw new ShopError(
@@ -144,7 +169,10 @@ function movementMethod(wood: Species, ringAngle: number, from: number, to: numb
   const chosen = larger ?? printed;
   return {
     form,
-    figure: form === 'coefficient' ? chosen.coefficient : shrinkageFromCoefficient(chosen.coefficient, m0),
+    figure:
+      form === 'coefficient' ? chosen.coefficient : evaluate(totalShrinkageFormula, { C: chosen.coefficient, M0: m0 }),
+    tangential: chosen.tangential,
+    radial: chosen.radial,
     basis: chosen.basis,
     source: chosen.source,
     fromMemory: chosen.fromMemory,

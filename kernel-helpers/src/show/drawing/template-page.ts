@@ -1,4 +1,5 @@
 import { escapeHtml } from '../escape.js';
+import { htmlPage } from '../html-page.js';
 import { element, fontFamily, ink, quietInk } from '../svg.js';
 
 export const millimetres = 25.4;
@@ -40,21 +41,20 @@ export function templateDocument(title: string, hint: string, pieces: readonly P
   const sections = pages.map(({ group, number, count }, i) => {
     const joining = count > 1 ? ' Lay one page on the next, 1 on 1, so that the dashed lines meet.' : '';
     const words = `${title}, page ${i + 1} of ${pages.length}. Print at 100 %, measure the check length first.`;
-    return `<section><p><strong>${escapeHtml(words)}</strong><br>${escapeHtml(hint + joining)}</p>${pageSvg(group, number, count, words)}</section>`;
+    const head = i === 0 ? 'h1' : 'h2';
+    return `<section tabindex="0" aria-label="Page ${i + 1}"><header><${head}>${escapeHtml(words)}</${head}><p>${escapeHtml(hint + joining)}</p></header>${pageSvg(group, number, count, words)}</section>`;
   });
-  return (
-    `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>${escapeHtml(title)}</title>` +
-    `<style>${style}</style></head><body>${sections.join('')}</body></html>\n`
-  );
+  return htmlPage({ title, style, body: `<main>${sections.join('')}</main>` });
 }
 
 const style = `@page { margin: 12mm; }
 body { margin: 0; background: #fff; color: ${ink}; font: 9pt/1.3 ${fontFamily}; }
 section { width: ${page.width}mm; break-inside: avoid; }
 section + section { break-before: page; }
-p { margin: 0; height: 16mm; overflow: hidden; font-size: 8.5pt; }
+header { height: 16mm; overflow: hidden; font-size: 8.5pt; }
+h1, h2, p { margin: 0; font-size: inherit; }
 svg { display: block; }
-@media screen { body { margin: 12mm; } section + section { margin-top: 12mm; border-top: 1px dashed ${quietInk}; } }`;
+@media screen { body { margin: 12mm; } section { width: auto; max-width: ${page.width}mm; overflow-x: auto; } header { height: auto; min-height: 16mm; } section + section { margin-top: 12mm; border-top: 1px dashed ${quietInk}; } }`;
 
 /** Pieces that stand beside one another on a page. */
 function sideBySide(pieces: readonly Piece[]): Piece[][] {

@@ -1,7 +1,9 @@
 import { escapeHtml } from '../escape.js';
+import { htmlPage } from '../html-page.js';
 import { pageStyle } from './page-style.js';
 import { type PageRecord, problemsHtml, recordSection } from './record-section.js';
 import { type SheetNotebook, sheetSection } from './sheet-section.js';
+import { wordsId, wordsOfPage } from './words.js';
 
 /** All that goes onto a commission's page. */
 export interface CommissionPage {
@@ -14,12 +16,9 @@ export interface CommissionPage {
   /** The executed sheets, in order, with their names: `01-brief`. */
   sheets: readonly { name: string; notebook: SheetNotebook }[];
   record: PageRecord;
+  /** What the words of the trade mean, by the word; those that the sheets link to are explained at the end. */
+  glossary?: ReadonlyMap<string, string>;
 }
-
-// A second wall behind the escaping: even a slip could run nothing and fetch nothing.
-/** What a page may do: nothing. @internal */
-export const contentPolicy =
-  "default-src 'none'; img-src data:; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 /**
  * A commission as one page that needs nothing but a browser: prose, parameters, working, pictures, findings and the record.
@@ -28,28 +27,28 @@ export const contentPolicy =
  *
  * @returns HTML
  */
-export function commissionPage({ title, client, date, sheets, record }: CommissionPage): string {
-  const sections = sheets.map(({ name, notebook }) => sheetSection(name, notebook));
-  const contents = [...sections, { id: 'record', title: 'Record of decisions' }].map(
-    ({ id, title }) => `<li><a href="#${id}">${escapeHtml(title)}</a></li>`,
-  );
+export function commissionPage(content: CommissionPage): string {
+  const { title, client, date, sheets, record, glossary = new Map() } = content;
+  const words = wordsOfPage(glossary);
+  const sections = sheets.map(({ name, notebook }) => sheetSection(name, notebook, words));
+  const explained = words.section();
+  const parts = [
+    ...sections,
+    { id: 'record', title: 'Record of decisions' },
+    ...(explained ? [{ id: wordsId, title: 'Words of the trade' }] : []),
+  ];
+  const contents = parts.map(({ id, title }) => `<li><a href="#${id}">${escapeHtml(title)}</a></li>`);
   const facts = [
     ['For', client],
     ['Begun', date && longDate(date)],
     ['Record', record.head && `entry ${record.head.seq}, ${record.head.hash.slice(0, 12)}`],
   ].filter((fact): fact is [string, string] => Boolean(fact[1]));
 
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${contentPolicy}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escapeHtml(client ? `${title} for ${client}` : title)}</title>
-<style>${pageStyle(client ? `${title} for ${client}` : title)}</style>
-</head>
-<body>
-<a class="skip" href="#sheets">To the sheets</a>
+  const whole = client ? `${title} for ${client}` : title;
+  return htmlPage({
+    title: whole,
+    style: pageStyle(whole),
+    body: `<a class="skip" href="#sheets">To the sheets</a>
 <header>
 <h1>${escapeHtml(title)}</h1>
 <dl>${facts.map(([name, value]) => `<div><dt>${name}</dt><dd>${escapeHtml(value)}</dd></div>`).join('')}</dl>
@@ -62,10 +61,9 @@ ${problemsHtml(record.problems)}
 <main id="sheets">
 ${sections.map(({ html }) => html).join('\n')}
 ${recordSection(record)}
-</main>
-</body>
-</html>
-`;
+${explained}
+</main>`,
+  });
 }
 
 /** `2026-11-25` as "25 November 2026"; anything else as it is. */

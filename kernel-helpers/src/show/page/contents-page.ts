@@ -3,53 +3,68 @@ import type { CommissionCard } from '../../record/commission-card.js';
 import { shortHash } from '../../record/decision-row.js';
 import type { ShopBook } from '../../record/shop-book.js';
 import { escapeHtml } from '../escape.js';
-import { contentPolicy } from './commission-page.js';
+import { htmlPage } from '../html-page.js';
 import { pageStyle } from './page-style.js';
+import { sideways } from './sideways.js';
+
+/** A sheet to learn from: a lesson, the sheet to start with, the glossary. */
+export interface LearningSheet {
+  title: string;
+  /** What it asks or answers, in a sentence; empty where it says nothing of the kind. */
+  question: string;
+  /** Its address from the page, not yet encoded: `../../worksheets/glossary.ipynb`. */
+  path: string;
+}
 
 /**
- * All commissions on one page that needs nothing but a browser: what was made for whom, of what, for how much, what it took, and
- * where each record ends. Printed and put away, it is the shop's book of last entries outside of the computer.
+ * All commissions and all lessons on one page that needs nothing but a browser: what was made for whom, of what, for how much,
+ * what it took, and where each record ends. Printed and put away, it is the shop's book of last entries outside of the computer.
  *
  * @param book  as `shopBook` gives it
  * @param pages  names of the commissions that have a page of their own
+ * @param learning  the sheets to learn from, in the order in which they are read
  * @returns HTML
  */
 export function contentsPage(
   book: Pick<ShopBook, 'commissions' | 'problems' | 'empty'>,
   pages: ReadonlySet<string>,
+  learning: readonly LearningSheet[],
 ): string {
   const rows = [...book.commissions].reverse().map((card) => row(card, pages.has(card.name)));
   const heads = ['Begun', 'Piece', 'For', 'Wood and joint', 'Price', 'Hours', 'State', 'Last entry'];
   const table =
     rows.length === 0
       ? '<p>No commission is recorded yet.</p>'
-      : `<table><thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows.join('\n')}</tbody></table>`;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${contentPolicy}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>All commissions</title>
-<style>${pageStyle('All commissions')}
+      : `<div class="output" ${sideways('Wide table')}><table><thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows.join('\n')}</tbody></table></div>`;
+  const title = 'Commissions and lessons';
+  return htmlPage({
+    title,
+    style: `${pageStyle(title)}
 body { max-width: 68rem; }
 td { font-size: 0.875rem; }
-</style>
-</head>
-<body>
-<header>
-<h1>All commissions</h1>
+`,
+    body: `<header>
+<h1>${title}</h1>
 <dl><div><dt>In the book</dt><dd>${book.commissions.length}</dd></div><div><dt>Closed</dt><dd>${book.commissions.filter(({ worked }) => worked).length}</dd></div></dl>
 </header>
 <main>
 ${problems(book.problems)}
+<h2 id="commissions">Commissions</h2>
 ${table}
 ${book.empty.length > 0 ? `<p class="small">Nothing recorded yet: ${escapeHtml(book.empty.join(', '))}.</p>` : ''}
 <p class="small">The last entry's number and fingerprint, on paper too, show whether a record was cut short or written anew since: tamper-evident, not proof.</p>
-</main>
-</body>
-</html>
-`;
+<h2>To learn from</h2>
+<p>These are sheets: <code>npm run lab</code> opens them, in the folder <code>worksheets</code>.</p>
+<ul>
+${learning.map(learningItem).join('\n')}
+</ul>
+</main>`,
+  });
+}
+
+function learningItem({ title, question, path }: LearningSheet): string {
+  const address = path.split('/').map(encodeURIComponent).join('/');
+  return `<li><a href="${escapeHtml(address)}">${escapeHtml(title)}</a>${question && `: ${escapeHtml(question)}`}</li>`;
 }
 
 function row(card: CommissionCard, hasPage: boolean): string {

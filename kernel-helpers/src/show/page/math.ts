@@ -1,5 +1,7 @@
 import temml from 'temml';
 import { escapeHtml } from '../escape.js';
+import { texWidth } from '../tex-width.js';
+import { sideways } from './sideways.js';
 
 /**
  * TeX as MathML, which browsers set themselves: no script, no font and no network. What cannot be read stays as it was written.
@@ -16,10 +18,15 @@ export function mathHtml(tex: string, display: boolean): string {
       maxSize: [20, 100],
       maxExpand: 500,
     });
-    return display ? `<div class="math">${math}</div>` : math;
+    return display ? `<div class="math"${isWide(tex) ? ` ${sideways('Formula')}` : ''}>${math}</div>` : math;
   } catch {
     return display ? `<pre class="math">${escapeHtml(tex)}</pre>` : `<code>${escapeHtml(tex)}</code>`;
   }
+}
+
+/** Whether a line of it is wider than a page at twice its size. */
+function isWide(tex: string): boolean {
+  return tex.split('\\\\').some((line) => texWidth(line.replace(/\\(?:begin|end)\{\w+\}/, '')) > 50);
 }
 
 /** What a `text/latex` output holds, without the marks around it. */

@@ -7,7 +7,7 @@ html { background: #fff; color: var(--ink); -webkit-text-size-adjust: 100%; text
 body { margin: 0 auto; padding: 2rem 1.25rem 4rem; max-width: 47rem; overflow-wrap: break-word;
   font: 1.0625rem/1.55 "Iowan Old Style", "Palatino Linotype", Palatino, P052, "URW Palladio L", "Book Antiqua", Charter, Georgia, "Noto Serif", "Liberation Serif", serif; }
 a { color: var(--accent); text-underline-offset: 0.15em; text-decoration-thickness: 0.06em; }
-a:focus-visible, summary:focus-visible, pre:focus-visible { outline: 3px solid var(--accent); outline-offset: 2px; }
+:focus-visible { outline: 3px solid var(--accent); outline-offset: 2px; }
 .skip { position: absolute; left: -100rem; }
 .skip:focus { position: static; }
 h1, h2, h3, h4 { line-height: 1.2; font-weight: 600; text-wrap: balance; }
@@ -30,7 +30,7 @@ table { border-collapse: collapse; margin: 0.4em 0 1em; font-size: 0.9375rem; li
 caption { text-align: left; padding-bottom: 0.35em; }
 th, td { padding: 0.3em 1.1em 0.3em 0; text-align: left; vertical-align: baseline; border-bottom: 1px solid var(--rule); }
 th:last-child, td:last-child { padding-right: 0; }
-thead th { border-bottom: 1.5px solid var(--ink); font-weight: 600; vertical-align: bottom; }
+thead th, thead td { border-bottom: 1.5px solid var(--ink); font-weight: 600; vertical-align: bottom; }
 tbody th { font-weight: normal; }
 td.value { font-weight: 600; white-space: pre-line; }
 .parameters th:first-child { white-space: nowrap; }
@@ -63,6 +63,10 @@ details.code summary { cursor: pointer; width: max-content; margin-left: auto; }
 .problems { border: 3px solid var(--warn); padding: 0.7em 1.1em 0; margin: 1em 0; }
 .whole { overflow-wrap: anywhere; }
 .record { font-size: 0.875rem; }
+.words { columns: 2 18rem; column-gap: 2.2rem; }
+.words dt { font-weight: 600; }
+.words dd { margin: 0 0 0.6em; }
+.words div { break-inside: avoid; }
 footer { border-top: 1px solid var(--rule); margin-top: 3rem; padding-top: 0.8rem; }
 @page { margin: 17mm 18mm 19mm;
   @top-left { content: ${cssString(runningTitle)}; font: 8.5pt Georgia, serif; color: #5d554b; }
@@ -81,6 +85,8 @@ footer { border-top: 1px solid var(--rule); margin-top: 3rem; padding-top: 0.8re
   table.record, table:has(tr:nth-child(12)) { break-inside: auto; }
   p:has(+ .output), p:has(+ table), .daybook-findings > p { break-after: avoid; }
   th, td { padding-top: 0.17em; padding-bottom: 0.17em; }
+  table:has(thead th:nth-child(9)) { font-size: 0.8em; }
+  table:has(thead th:nth-child(9)) :is(th, td) { padding-right: 0.5em; }
   .output, .math { overflow: visible; }
   .math { break-after: avoid; }
   .sheet { break-before: page; border: 0; margin: 0; padding: 0; }

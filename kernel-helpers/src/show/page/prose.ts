@@ -3,6 +3,7 @@ import markdownItMath from 'markdown-it-math/no-default-renderer';
 import { escapeHtml } from '../escape.js';
 import { mathHtml } from './math.js';
 import { isOwnPicture } from './safe-html.js';
+import type { Words } from './words.js';
 
 /** Where a cell's text stands on the page. */
 interface Place {
@@ -10,6 +11,10 @@ interface Place {
   headingId?: string;
   /** Pictures kept in the cell, by name: data by kind. */
   attachments?: Record<string, Record<string, string>>;
+  /** The trade's words, for the links to them. */
+  words?: Words;
+  /** Whether the link that is open here leads anywhere. */
+  leads?: boolean;
 }
 
 // HTML in a sheet's prose stays text; quotes stay straight, since " after a figure means inches.
@@ -35,10 +40,18 @@ rules.heading_open = (tokens, index, options, env: Place, self) => {
 };
 rules.heading_close = (tokens, index) => `</${lowered(tokens[index]?.tag ?? 'h2')}>\n`;
 
-rules.link_open = (tokens, index, options, _env, self) => {
-  tokens[index]?.attrSet('rel', 'noopener noreferrer');
-  return self.renderToken(tokens, index, options);
+// A word of the glossary is explained on the page itself. What else lies outside of the commission's folder is not there for
+// whoever is handed the page: its link stays words.
+rules.link_open = (tokens, index, options, env: Place, self) => {
+  const token = tokens[index] as (typeof tokens)[0];
+  const address = token.attrGet('href') ?? '';
+  const word = env.words?.idOf(address);
+  env.leads = word !== undefined || !/^(?:\.\.)?\//.test(address);
+  if (word !== undefined) token.attrSet('href', `#${word}`);
+  else token.attrSet('rel', 'noopener noreferrer');
+  return env.leads ? self.renderToken(tokens, index, options) : '';
 };
+rules.link_close = (_tokens, _index, _options, env: Place) => (env.leads ? '</a>' : '');
 
 // Only a picture that is in the sheet itself is shown; one from elsewhere would be loaded by whoever opens the page.
 rules.image = (tokens, index, _options, env: Place) => {

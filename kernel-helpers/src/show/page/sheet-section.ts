@@ -3,6 +3,8 @@ import { glued } from '../table.js';
 import { joined, type Lines, outputHtml, type SheetOutput } from './outputs.js';
 import { parameterLines } from './parameter-lines.js';
 import { proseHtml } from './prose.js';
+import { sidewaysTable } from './sideways.js';
+import type { Words } from './words.js';
 
 /** A notebook, executed: what the page needs of nbformat 4.5. */
 export interface SheetNotebook {
@@ -26,7 +28,7 @@ export interface SheetSection {
 }
 
 /** A sheet as a section of the page: prose, parameters, what was shown, and the code folded away. */
-export function sheetSection(name: string, notebook: SheetNotebook): SheetSection {
+export function sheetSection(name: string, notebook: SheetNotebook, words: Words): SheetSection {
   const id = `sheet-${name.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;
   const headingId = `${id}-title`;
   const firstProse = notebook.cells.find(
@@ -34,7 +36,7 @@ export function sheetSection(name: string, notebook: SheetNotebook): SheetSectio
   );
   const title = firstProse ? headingOf(joined(firstProse.source)) : name;
   const heading = firstProse ? '' : `<h2 id="${headingId}">${escapeHtml(name)}</h2>`;
-  const cells = notebook.cells.map((cell) => cellHtml(cell, cell === firstProse ? headingId : undefined));
+  const cells = notebook.cells.map((cell) => cellHtml(cell, words, cell === firstProse ? headingId : undefined));
   return {
     id,
     title,
@@ -42,12 +44,12 @@ export function sheetSection(name: string, notebook: SheetNotebook): SheetSectio
   };
 }
 
-function cellHtml(cell: SheetCell, headingId: string | undefined): string {
+function cellHtml(cell: SheetCell, words: Words, headingId: string | undefined): string {
   const source = joined(cell.source);
-  if (cell.cell_type === 'markdown') return proseHtml(source, { headingId, attachments: cell.attachments });
+  if (cell.cell_type === 'markdown') return proseHtml(source, { headingId, attachments: cell.attachments, words });
   if (cell.cell_type !== 'code') return `<pre>${escapeHtml(source)}</pre>`;
   const outputs = (cell.outputs ?? []).map(outputHtml).filter(Boolean);
-  const shown = outputs.map((html) => `<div class="output">${html}</div>`).join('\n');
+  const shown = outputs.map((html) => `<div class="output"${sidewaysTable(html)}>${html}</div>`).join('\n');
   const code = codeHtml(source);
   return cell.metadata?.tags?.includes('parameters') ? parametersHtml(source) + shown : shown + code;
 }
@@ -70,12 +72,11 @@ function parametersHtml(source: string): string {
   );
 }
 
-/** `insideLength` as "inside length". */
+/** `insideLength` as "inside length"; a unit at the end, as in `shopTemperatureC`, keeps its capital. */
 function inWords(name: string): string {
-  return name.replace(
-    /([a-z0-9])([A-Z])/g,
-    (_, before: string, capital: string) => `${before} ${capital.toLowerCase()}`,
-  );
+  return name
+    .replace(/([a-z0-9])([A-Z])(?!$)/g, (_, before: string, capital: string) => `${before} ${capital.toLowerCase()}`)
+    .replace(/([a-z])([A-Z])$/, '$1 $2');
 }
 
 /** A Markdown text's first heading, as plain words. */

@@ -1,4 +1,4 @@
-import { escapeHtml } from '../escape.js';
+import { htmlPage } from '../html-page.js';
 
 /**
  * A whole document to print on A4 or Letter, in black on white; it loads and runs nothing.
@@ -8,10 +8,7 @@ import { escapeHtml } from '../escape.js';
  * @param style  rules of its own
  */
 export function paper(title: string, body: string, style = ''): string {
-  return (
-    `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">` +
-    `<title>${escapeHtml(title)}</title><style>${common}${style}</style></head><body>${body}</body></html>\n`
-  );
+  return htmlPage({ title, style: common + style, body: `<main>${body}</main>` });
 }
 
 const common = `@page { margin: 17mm 18mm; }
