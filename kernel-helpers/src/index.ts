@@ -137,10 +137,10 @@ export { shopBook } from './record/shop-book.js';
 export type { CommissionProblem } from './record/shop-index.js';
 
 export type { Stale } from './record/stale.js';
+export { surfaceDecision } from './record/surface-decision.js';
 export { proveCuts } from './runner/prove-cuts.js';
 export { boardTable, shoppingList } from './show/board-tables.js';
 export { cautions } from './show/cautions.js';
-
 export { closingPlot } from './show/closing-plot.js';
 export type { Curve } from './show/curve-plot.js';
 export { curvePlot } from './show/curve-plot.js';
@@ -181,6 +181,7 @@ export { benchSettings } from './show/paper/bench-settings.js';
 export type { ClientQuote } from './show/paper/quote-page.js';
 export { quotePage } from './show/paper/quote-page.js';
 export { partLabels } from './show/part-labels.js';
+export { pieceCard } from './show/piece-card.js';
 export type { PlotLibrary } from './show/plot.js';
 export { plot } from './show/plot.js';
 export { priceLeversPlot } from './show/price-levers-plot.js';

@@ -47,7 +47,7 @@ describe.each(names)('%s', (name) => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
-  test('has short code cells: about twelve lines, fourteen at most, besides parameters and imports', () => {
+  test('has short code cells: twelve lines at most besides parameters and imports', () => {
     const long = code.filter(({ metadata, source }) => {
       const lines = [source]
         .flat()
@@ -55,7 +55,7 @@ describe.each(names)('%s', (name) => {
         .replace(/^import [^;]*;\n/gm, '')
         .split('\n')
         .filter((line) => line.trim());
-      return lines.length > 14 && !metadata.tags?.includes('parameters');
+      return lines.length > 12 && !metadata.tags?.includes('parameters');
     });
     expect(long.map((cell) => cell.id)).toEqual([]);
   });

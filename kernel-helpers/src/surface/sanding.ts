@@ -40,6 +40,9 @@ export const proudAfterFormula: Formula<'p' | 's' | 'e'> = {
 export interface SandingPlan {
   outside: GritStep[];
   inside: GritStep[];
+  /** Depth of the marks that planer or saw left outside, and of a scratch as a part of its grain. */
+  marks: number;
+  scratchShare: number;
   /** Sanded off each outside face, and each inside face. */
   removed: number;
   removedInside: number;
@@ -141,7 +144,7 @@ export function planSanding(input: SandingInput): SandingPlan {
       change: 'take less off the ends, or gauge the joint prouder',
     });
   return {
-    ...{ outside, inside, removed, removedInside, proudAfter, areas },
+    ...{ outside, inside, marks, scratchShare, removed, removedInside, proudAfter, areas },
     minutes: sum(areas),
     minutesBeforeAssembly: sum(before),
     findings,

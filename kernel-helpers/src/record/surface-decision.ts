@@ -1,0 +1,53 @@
+import type { Finishing } from '../surface/finishing.js';
+import type { Gluing } from '../surface/gluing.js';
+import type { Handle } from '../surface/handle.js';
+import type { Lettering } from '../surface/lettering.js';
+import type { SurfaceStep } from '../surface/order-of-work.js';
+import type { SandingPlan } from '../surface/sanding.js';
+import type { SurfaceDecision } from './decisions.js';
+
+/**
+ * What a sheet on the surface decides, as later sheets need it.
+ *
+ * @param worked.handle  nothing where the lid has none
+ * @param worked.inside  whether the inside faces are finished too
+ */
+export function surfaceDecision(worked: {
+  lettering: Lettering;
+  handle?: Handle | undefined;
+  sanding: SandingPlan;
+  gluing: Gluing;
+  finishing: Finishing;
+  inside: boolean;
+  steps: readonly SurfaceStep[];
+}): SurfaceDecision {
+  const { lettering, handle, sanding, gluing, finishing, inside, steps } = worked;
+  const squareFeet = (areas: SandingPlan['areas']) => areas.reduce((sum, { area }) => sum + area, 0) / 144;
+  const { id, clampMinutes, cureHours } = gluing.glue;
+  const { coats, recoatHours, cureDays } = finishing;
+  return {
+    text: lettering.text,
+    letters: lettering.letters,
+    letteringMinutes: lettering.minutes,
+    deepest: lettering.deepest.depth,
+    remaining: lettering.remaining,
+    bitAngle: lettering.bitAngle,
+    ...(handle ? { handleBit: { radius: handle.bitRadius, depth: handle.depth, passes: handle.passes } } : {}),
+    handle: handle?.kind ?? 'none',
+    lidStock: handle?.lidStock ?? lettering.field.thickness,
+    removed: sanding.removed,
+    proudAfter: sanding.proudAfter,
+    grades: { outside: sanding.outside.map((grade) => grade.id), inside: sanding.inside.map((grade) => grade.id) },
+    sandingMinutes: sanding.minutes,
+    area: squareFeet(sanding.areas),
+    areaBeforeAssembly: squareFeet(sanding.areas.filter(({ sanded }) => sanded === 'before assembly')),
+    glue: { id, assemblyMinutes: gluing.assemblyMinutes, clampMinutes, cureHours, millilitres: gluing.millilitres },
+    finish: {
+      ...{ id: finishing.finish.id, coats, inside, squareFeet: finishing.squareFeet, recoatHours, cureDays },
+      ...{ millilitres: finishing.millilitres, oilyRags: finishing.finish.oilyRags },
+    },
+    waits: steps
+      .filter(({ waitHours }) => waitHours > 0)
+      .map(({ step, waitHours }) => ({ after: step, hours: waitHours })),
+  };
+}

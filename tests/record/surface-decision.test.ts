@@ -1,0 +1,36 @@
+import { expect, it } from 'vitest';
+import { decisionShapes } from '../../kernel-helpers/src/record/decisions.js';
+import { letterFace } from '../../kernel-helpers/src/record/letter-face.js';
+import { surfaceDecision } from '../../kernel-helpers/src/record/surface-decision.js';
+import { planFinishing } from '../../kernel-helpers/src/surface/finishing.js';
+import { planGluing } from '../../kernel-helpers/src/surface/gluing.js';
+import { layOutHandle } from '../../kernel-helpers/src/surface/handle.js';
+import { layOutLettering } from '../../kernel-helpers/src/surface/lettering.js';
+import { orderOfWork } from '../../kernel-helpers/src/surface/order-of-work.js';
+import { planSanding } from '../../kernel-helpers/src/surface/sanding.js';
+import { chest } from '../surface/shapes.js';
+
+const lettering = layOutLettering({ box: chest, face: letterFace('plain'), text: 'TEA', height: '1 in' });
+const sanding = planSanding({ box: chest, kept: ['P120', 'P180', 'P220'], from: 'P120', to: 'P220' });
+const gluing = planGluing({ glue: 'hide-liquid', joints: 4, minutesPerJoint: 1.5, temperatureC: 20, area: 10 });
+const finishing = planFinishing({ areas: sanding.areas, finish: 'shellac', temperatureC: 20 });
+
+function decided(kind: 'scoop' | 'none') {
+  const handle = kind === 'none' ? undefined : layOutHandle({ box: chest, kind, lettering });
+  const steps = orderOfWork({ handle: kind, sanding, gluing, finishing });
+  return surfaceDecision({ lettering, handle, sanding, gluing, finishing, inside: false, steps });
+}
+
+it('what a sheet on the surface decides can be recorded, with a handle and without', () => {
+  for (const kind of ['scoop', 'none'] as const) {
+    const decision = decided(kind);
+    expect(decisionShapes.surface.safeParse(decision).error).toBeUndefined();
+    expect(decision.handle).toBe(kind);
+  }
+  expect(decided('scoop').handleBit).toEqual({ radius: 0.5, depth: 0.25, passes: 2 });
+  expect(decided('none').handleBit).toBeUndefined();
+});
+
+it('waits for glue, between coats and until the last has cured', () => {
+  expect(decided('none').waits.map(({ hours }) => hours)).toEqual([24, 2, 168]);
+});
