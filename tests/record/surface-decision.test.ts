@@ -13,7 +13,7 @@ import { chest } from '../surface/shapes.js';
 const lettering = layOutLettering({ box: chest, face: letterFace('plain'), text: 'TEA', height: '1 in' });
 const sanding = planSanding({ box: chest, kept: ['P120', 'P180', 'P220'], from: 'P120', to: 'P220' });
 const gluing = planGluing({ glue: 'hide-liquid', joints: 4, minutesPerJoint: 1.5, temperatureC: 20, area: 10 });
-const finishing = planFinishing({ areas: sanding.areas, finish: 'shellac', temperatureC: 20 });
+const finishing = planFinishing({ areas: sanding.areas, finish: 'shellac', coats: 2, temperatureC: 20 });
 
 function decided(kind: 'scoop' | 'none') {
   const handle = kind === 'none' ? undefined : layOutHandle({ box: chest, kind, lettering });
