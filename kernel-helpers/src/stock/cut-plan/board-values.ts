@@ -28,6 +28,7 @@ export class BoardValues {
   /** `rows[parts][length]`: a clean strip that the narrowest so many parts fit. */
   readonly #rows: Int32Array[];
   readonly #kept = new Map<number, SectionValues>();
+  readonly #scratch: ReturnType<typeof newSection>;
 
   /**
    * @param values  of the job's parts, whole numbers of zero or more
@@ -39,6 +40,7 @@ export class BoardValues {
     this.value = Int32Array.from(layout.parts, (part) => values[part] as number);
     this.#rows = cleanRows(layout, this.value, layout.count);
     this.rest = new Int32Array(layout.xs.length);
+    this.#scratch = newSection(layout);
     this.#fillRest();
   }
 
@@ -74,16 +76,112 @@ export class BoardValues {
     return fresh;
   }
 
+  /**
+   * Copies of each of the job's parts in a cutting that gives `best`, as the programme counts them: a part may come more often
+   * than it is needed.
+   *
+   * @param parts  how many the job has
+   */
+  bestWay(parts: number): Uint16Array {
+    const way = new Uint16Array(parts);
+    const { rest } = this;
+    const last = this.layout.xs.length - 1;
+    for (let from = 0; (rest[from] as number) > 0; ) {
+      let to = this.#crosscutFirst ? from + 1 : last;
+      if (rest[from] !== rest[to] || to === last) {
+        const held = this.#sectionValues(from, 0, this.#scratch);
+        const whole = held.upTo.at(-1) as Int32Array;
+        while ((whole[to] as number) + (rest[to] as number) !== rest[from]) to++;
+        this.#addSection(held, to, way);
+      }
+      from = to;
+    }
+    return way;
+  }
+
+  #addSection({ from, strips, upTo, row }: SectionValues, to: number, way: Uint16Array): void {
+    const { bands, bandsTo, xs } = this.layout;
+    for (let y = upTo.length - 1; y > 0; ) {
+      const value = (upTo[y] as Int32Array)[to] as number;
+      if (value === (upTo[y - 1] as Int32Array)[to]) {
+        y--;
+        continue;
+      }
+      const index = (bandsTo[y] as number[]).find((each) => {
+        const strip = strips[each];
+        const low = (upTo[(bands[each] as Band).low] as Int32Array)[to] as number;
+        return strip && low + (strip[to] as number) === value;
+      }) as number;
+      const band = bands[index] as Band;
+      const worth = (strips[index] as Int32Array)[to] as number;
+      const parts = this.layout.partsOf[band.heightClass] as number;
+      const room = (xs[to] as number) - (xs[from] as number);
+      if (worth === (row[parts] as Int32Array)[room]) this.#addClean(parts, room, way);
+      else this.#addStained(index, from, to, way);
+      y = band.low;
+    }
+  }
+
+  #addClean(parts: number, length: number, way: Uint16Array): void {
+    const { layout, value } = this;
+    let room = length;
+    for (let part = parts - 1; part >= 0; part--) {
+      const with_ = (this.#rows[part + 1] as Int32Array)[room] as number;
+      const without = this.#rows[part] as Int32Array;
+      let copies = 0;
+      while ((without[room - copies * (layout.length[part] as number)] as number) + copies * (value[part] as number) !== with_)
+        copies++;
+      room -= copies * (layout.length[part] as number);
+      way[layout.parts[part] as number] = (way[layout.parts[part] as number] as number) + copies;
+    }
+  }
+
+  #addStained(index: number, from: number, to: number, way: Uint16Array): void {
+    const { layout, value } = this;
+    const { xs, ends, fits } = layout;
+    const band = layout.bands[index] as Band;
+    const fit = fits[index] as Uint8Array;
+    const places = xs.length;
+    const parts = layout.partsOf[band.heightClass] as number;
+    const reach = firstStain(band, xs[from] as number, xs, places);
+    const row = this.#rows[parts] as Int32Array;
+    const clean = Int32Array.from(xs, (x, at) => (at < from ? 0 : (row[x - (xs[from] as number)] as number)));
+    const best = new Int32Array(places);
+    this.#fillStained(index, from, reach, clean, best);
+    let at = to;
+    while (at > from && (at > reach || best[at] !== clean[at])) {
+      const here = best[at] as number;
+      if (here === best[at - 1]) {
+        at--;
+        continue;
+      }
+      let begin = -1;
+      for (let part = 0; part < parts && begin < 0; part++)
+        for (let place = at - 1; place >= from; place--)
+          if (
+            (ends[part * places + place] as number) === at &&
+            (fit[part * places + place] as number) > 0 &&
+            (best[place] as number) + (value[part] as number) === here
+          ) {
+            way[layout.parts[part] as number] = (way[layout.parts[part] as number] as number) + 1;
+            begin = place;
+            break;
+          }
+      at = begin;
+    }
+    this.#addClean(parts, (xs[at] as number) - (xs[from] as number), way);
+  }
+
   #fillRest(): void {
     const { xs } = this.layout;
     const last = xs.length - 1;
     const { rest } = this;
     if (!this.#crosscutFirst) {
-      if (this.layout.parts.length > 0) rest[0] = this.#sectionValues(0, 0).upTo.at(-1)?.[last] as number;
+      if (this.layout.parts.length > 0) rest[0] = this.#sectionValues(0, 0, this.#scratch).upTo.at(-1)?.[last] as number;
       return;
     }
     if (this.layout.parts.length === 0) return;
-    const scratch = newSection(this.layout);
+    const scratch = this.#scratch;
     for (let from = last - 1; from >= 0; from--) {
       const whole = this.#sectionValues(from, 0, scratch).upTo.at(-1) as Int32Array;
       let best = rest[from + 1] as number;
@@ -152,13 +250,30 @@ export class BoardValues {
 
   /** A strip that runs past defects: parts one after the other, each where it is clear under itself. */
   #stainedStrip(index: number, from: number, clean: Int32Array, into: Int32Array, left?: Uint16Array): void {
+    const { layout } = this;
+    const { xs } = layout;
+    const band = layout.bands[index] as Band;
+    const places = xs.length;
+    const reach = firstStain(band, xs[from] as number, xs, places);
+    this.#fillStained(index, from, reach, clean, into, left);
+    for (let to = from; to < places; to++)
+      if ((into[to] as number) > (clean[to] as number)) into[to] = clean[to] as number;
+  }
+
+  #fillStained(
+    index: number,
+    from: number,
+    reach: number,
+    clean: Int32Array,
+    into: Int32Array,
+    left?: Uint16Array,
+  ): void {
     const { layout, value } = this;
     const { xs, ends, fits } = layout;
     const band = layout.bands[index] as Band;
     const fit = fits[index] as Uint8Array;
     const places = xs.length;
     const parts = layout.partsOf[band.heightClass] as number;
-    const reach = firstStain(band, xs[from] as number, xs, places);
     for (let to = from; to < places; to++) into[to] = to <= reach ? (clean[to] as number) : 0;
     let best = 0;
     for (let at = from; at < places; at++) {
@@ -172,8 +287,6 @@ export class BoardValues {
         if (with_ > (into[end] as number)) into[end] = with_;
       }
     }
-    for (let to = from; to < places; to++)
-      if ((into[to] as number) > (clean[to] as number)) into[to] = clean[to] as number;
   }
 }
 
