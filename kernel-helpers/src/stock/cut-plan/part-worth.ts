@@ -82,7 +82,7 @@ export class PartWorth {
     let best: FoundWorth | undefined;
     let steps = 0;
     let next: ArrayLike<number> = start;
-    let pure = true;
+    let pure = false;
     for (let round = 0; ; round++) {
       const worth = scaled(next, counts);
       const need = worth.reduce((sum, each, part) => sum + each * (counts[part] as number), 0);

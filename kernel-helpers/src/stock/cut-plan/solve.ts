@@ -149,7 +149,7 @@ class Search {
         break;
       }
       if (open.length === 0) this.#raiseBound(choice.boards);
-      const { fits, guide } = this.#decide(choice.boards);
+      const t0=process.cpuUsage().user; const { fits, guide } = this.#decide(choice.boards); if(process.env.DBG)console.log('  decide',choice.boards.join(),this.#priceOf(choice.boards)%1e6,fits,((process.cpuUsage().user-t0)/1e3).toFixed(0),'ms steps',this.#steps,(globalThis as any).RAT);
       if (fits === undefined) {
         open.push({ boards: choice.boards, guide });
         this.#open.push(this.#outside(choice.boards));
@@ -161,7 +161,7 @@ class Search {
       this.#raiseBound(boards);
       // Once the cost is proven, less is spent on the area.
       if (this.#steps >= (this.known().proven ? soft : work)) return;
-      if (this.#decideHard(boards, guide) === undefined) return;
+      const t0=process.cpuUsage().user; const h=this.#decideHard(boards, guide);if(process.env.DBG)console.log('  hard',boards.join(),h,((process.cpuUsage().user-t0)/1e3).toFixed(0),'ms');if(h === undefined) return;
       yield this.known();
     }
     if (exhausted) {
@@ -173,18 +173,19 @@ class Search {
   /** Whether a set of boards holds the parts, where that is found with little work; and the part values that tell most. */
   #decide(boards: number[]): { fits: boolean | undefined; guide: Valuation } {
     const guide = this.#area;
-    for (const width of [6, 30]) if (this.#lookBothWays(boards, guide, width)) return { fits: true, guide };
-    if (!this.#partWorth) return { fits: undefined, guide };
+    if (this.#lookBothWays(boards, guide, 6)) return { fits: true, guide };
+    if (!this.#partWorth) return { fits: this.#lookBothWays(boards, guide, 30) || undefined, guide };
     const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
     const { worth, values, ratio, steps } = this.#partWorth.find(layouts, guide.worth, 60);
-    this.#steps += steps;
+    this.#steps += steps;(globalThis as any).RAT=ratio;
     if (ratio < 1) {
       const all = this.#value(worth, values);
       this.#demand(all);
       return { fits: false, guide: all };
     }
     const found = { worth, boards: this.#layouts.map((layout) => values.get(layout) as BoardValues) };
-    return { fits: this.#lookBothWays(boards, found, 30) || undefined, guide: found };
+    const fits = [guide, found].some((each) => this.#lookBothWays(boards, each, 30));
+    return { fits: fits || undefined, guide: found };
   }
 
   /** The same with much work: a wide look, then all beginnings that the part values leave. */
