@@ -11,6 +11,15 @@ export interface Band {
   tight: boolean;
   /** Left and right ends of the defects in it, merged, from left to right. */
   stains: { x1: number; x2: number }[];
+  /** Of a band with defects: parts that may lie in it, by the place along where they begin; where each ends. */
+  moves: Moves | undefined;
+}
+
+/** `part` and `end` from `first[at]` up to `first[at + 1]` are those of the parts that may begin at the place. */
+interface Moves {
+  first: Int32Array;
+  part: Uint16Array;
+  end: Int32Array;
 }
 
 /**
@@ -89,6 +98,22 @@ function merged(spans: { x1: number; x2: number }[]): { x1: number; x2: number }
   return result;
 }
 
+function movesOf(fit: Uint8Array, ends: Int32Array, places: number): Moves {
+  const total = fit.reduce((sum, each) => sum + (each > 0 ? 1 : 0), 0);
+  const moves = { first: new Int32Array(places + 1), part: new Uint16Array(total), end: new Int32Array(total) };
+  let count = 0;
+  for (let at = 0; at < places; at++) {
+    moves.first[at] = count;
+    for (let part = 0, row = at; row < fit.length; part++, row += places) {
+      if (fit[row] === 0) continue;
+      moves.part[count] = part;
+      moves.end[count++] = ends[row] as number;
+    }
+  }
+  moves.first[places] = count;
+  return moves;
+}
+
 /**
  * Lays out a board of a job.
  *
@@ -159,7 +184,8 @@ export function layOutBoard(job: GridJob, board: GridBoard): BoardLayout {
           }
         }
       (bandsTo[to] as number[]).push(bands.length);
-      bands.push({ low: from, high: to, height, heightClass, tight, stains });
+      const moves = stains.length > 0 ? movesOf(fit, ends, xs.length) : undefined;
+      bands.push({ low: from, high: to, height, heightClass, tight, stains, moves });
       fits.push(fit);
     }
   }
