@@ -132,7 +132,10 @@ export class BoardValues {
       const with_ = (this.#rows[part + 1] as Int32Array)[room] as number;
       const without = this.#rows[part] as Int32Array;
       let copies = 0;
-      while ((without[room - copies * (layout.length[part] as number)] as number) + copies * (value[part] as number) !== with_)
+      while (
+        (without[room - copies * (layout.length[part] as number)] as number) + copies * (value[part] as number) !==
+        with_
+      )
         copies++;
       room -= copies * (layout.length[part] as number);
       way[layout.parts[part] as number] = (way[layout.parts[part] as number] as number) + copies;
@@ -217,7 +220,8 @@ export class BoardValues {
       const here = Int32Array.from(upTo[y - 1] as Int32Array);
       for (const index of bandsTo[y] as number[]) {
         const { low, tight, heightClass } = bands[index] as Band;
-        if (tight) raise(here, upTo[low] as Int32Array, this.#rows[partsOf[heightClass] as number] as Int32Array, 0, size);
+        if (tight)
+          raise(here, upTo[low] as Int32Array, this.#rows[partsOf[heightClass] as number] as Int32Array, 0, size);
       }
       upTo.push(here);
     }

@@ -149,7 +149,7 @@ class Search {
         break;
       }
       if (open.length === 0) this.#raiseBound(choice.boards);
-      const t0=process.cpuUsage().user; const { fits, guide } = this.#decide(choice.boards); if(process.env.DBG)console.log('  decide',choice.boards.join(),this.#priceOf(choice.boards)%1e6,fits,((process.cpuUsage().user-t0)/1e3).toFixed(0),'ms steps',this.#steps,(globalThis as any).RAT);
+      const { fits, guide } = this.#decide(choice.boards);
       if (fits === undefined) {
         open.push({ boards: choice.boards, guide });
         this.#open.push(this.#outside(choice.boards));
@@ -161,7 +161,7 @@ class Search {
       this.#raiseBound(boards);
       // Once the cost is proven, less is spent on the area.
       if (this.#steps >= (this.known().proven ? soft : work)) return;
-      const t0=process.cpuUsage().user; const h=this.#decideHard(boards, guide);if(process.env.DBG)console.log('  hard',boards.join(),h,((process.cpuUsage().user-t0)/1e3).toFixed(0),'ms');if(h === undefined) return;
+      if (this.#decideHard(boards, guide) === undefined) return;
       yield this.known();
     }
     if (exhausted) {
@@ -172,37 +172,45 @@ class Search {
 
   /** Whether a set of boards holds the parts, where that is found with little work; and the part values that tell most. */
   #decide(boards: number[]): { fits: boolean | undefined; guide: Valuation } {
-    const guide = this.#area;
-    if (this.#lookBothWays(boards, guide, 6)) return { fits: true, guide };
-    if (!this.#partWorth) return { fits: this.#lookBothWays(boards, guide, 30) || undefined, guide };
-    const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
-    const { worth, values, ratio, steps } = this.#partWorth.find(layouts, guide.worth, 60);
-    this.#steps += steps;(globalThis as any).RAT=ratio;
-    if (ratio < 1) {
-      const all = this.#value(worth, values);
-      this.#demand(all);
-      return { fits: false, guide: all };
+    let guide = this.#area;
+    if (this.#partWorth) {
+      const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
+      const { worth, values, ratio, steps } = this.#partWorth.find(layouts, guide.worth, 60);
+      this.#steps += steps;
+      if (ratio < 1) {
+        guide = this.#value(worth, values);
+        this.#demand(guide);
+        return { fits: false, guide };
+      }
+      guide = { worth, boards: this.#layouts.map((layout) => values.get(layout) as BoardValues) };
     }
-    const found = { worth, boards: this.#layouts.map((layout) => values.get(layout) as BoardValues) };
-    const fits = [guide, found].some((each) => this.#lookBothWays(boards, each, 30));
-    return { fits: fits || undefined, guide: found };
+    if (this.#lookBothWays(boards, this.#area, 6)) return { fits: true, guide };
+    const fits = this.#pack(boards, guide, 600_000);
+    if (fits !== undefined) return { fits, guide };
+    return { fits: [this.#area, guide].some((each) => this.#lookBothWays(boards, each, 30)) || undefined, guide };
   }
 
-  /** The same with much work: a wide look, then all beginnings that the part values leave. */
+  /** The same with much work: all beginnings that the part values leave, then a wide look. */
   #decideHard(boards: number[], guide: Valuation): boolean | undefined {
-    for (const each of new Set([this.#area, guide])) if (this.#lookBothWays(boards, each, 100)) return true;
-    const packing = pack({
+    const fits = this.#pack(boards, guide, 4_000_000);
+    if (fits !== undefined) return fits;
+    return [this.#area, guide].some((each) => this.#lookBothWays(boards, each, 100)) || undefined;
+  }
+
+  /** All beginnings that the part values leave, one board after the other, as far as the work allowed goes. */
+  #pack(boards: number[], guide: Valuation, most: number): boolean | undefined {
+    const { cuttings, impossible, steps } = pack({
       boards,
       counts: this.#counts,
       guide,
       limits: guide === this.#area ? [] : [this.#area],
       crosscutFirst: this.#crosscutFirst,
-      steps: 1_000_000,
+      steps: most,
     });
-    this.#steps += packing.steps;
-    if (packing.cuttings) this.#keep(packing.cuttings);
-    if (packing.impossible) this.#proofs.push(this.#outside(boards));
-    return packing.cuttings ? true : packing.impossible ? false : undefined;
+    this.#steps += steps;
+    if (cuttings) this.#keep(cuttings);
+    if (impossible) this.#proofs.push(this.#outside(boards));
+    return cuttings ? true : impossible ? false : undefined;
   }
 
   /** Small boards first, then large ones first: which of them is better cannot be told beforehand. */
