@@ -35,6 +35,8 @@ export function* solveSteps(job: GridJob, effort = 1, highs?: Highs): Generator<
 }
 
 const workPerEffort = 20_000_000;
+/** For the parts of a few boards. */
+const repackEffort = 0.02;
 
 class Search {
   readonly #job: GridJob;
@@ -51,10 +53,14 @@ class Search {
   #boundPrice = 0;
   #best: { cuttings: GridCutting[]; price: number; cost: number; area: number } | undefined;
   #steps = 0;
+  readonly #highs: Highs | undefined;
   readonly #partWorth: PartWorth | undefined;
+  /** Only plans below this price are wanted. */
+  #limit = Number.POSITIVE_INFINITY;
 
   constructor(job: GridJob, highs: Highs | undefined) {
     this.#job = job;
+    this.#highs = highs;
     this.#crosscutFirst = job.firstCut === 'crosscut';
     const known = new Map<string, BoardLayout>();
     this.#layouts = job.boards.map((board) => {
@@ -136,12 +142,18 @@ class Search {
    * looked at again, harder, since the bound is the price of the first that is open.
    */
   *prove(effort: number): Generator<Solution> {
-    const work = this.#steps + effort * workPerEffort;
-    const soft = this.#steps + 0.6 * effort * workPerEffort;
+    const begun = this.#steps;
+    const work = begun + effort * workPerEffort;
+    const soft = begun + 0.6 * effort * workPerEffort;
+    let repacked = false;
     const open: { boards: number[]; guide: Valuation }[] = [];
     let exhausted = false;
     while (this.#steps < soft) {
-      const below = this.#best?.price ?? Number.POSITIVE_INFINITY;
+      if (!repacked && this.#steps > begun + 0.15 * effort * workPerEffort && this.#isFarOff()) {
+        repacked = true;
+        yield* this.#improve(0.35 * effort * workPerEffort);
+      }
+      const below = Math.min(this.#best?.price ?? Number.POSITIVE_INFINITY, this.#limit);
       const choice = chooseBoards(this.#prices, [...this.#proofs, ...this.#open], this.#alike, below);
       if (!choice.certain) break;
       if (!choice.boards) {
@@ -168,6 +180,68 @@ class Search {
       this.#bound = this.#best?.cost ?? Number.POSITIVE_INFINITY;
       this.#boundPrice = this.#best?.price ?? Number.POSITIVE_INFINITY;
     }
+  }
+
+  /** Whether the best plan costs more than the bound by so much that a better one is worth looking for before a better bound. */
+  #isFarOff(): boolean {
+    const { cost, bound } = this.known();
+    return Number.isFinite(cost) && cost - bound > 0.03 * cost;
+  }
+
+  /** Looks for cheaper plans near the best one; of strips over whole boards too where sections come first, since those are quick. */
+  *#improve(work: number): Generator<Solution> {
+    const until = this.#steps + work;
+    if (this.#crosscutFirst) {
+      const search = new Search({ ...this.#job, firstCut: 'rip' }, this.#highs);
+      for (const _ of search.firstPlan());
+      for (const _ of search.#repack(work / 2));
+      this.#steps += search.#steps;
+      if (search.#best) this.#keep(search.#best.cuttings);
+      yield this.known();
+    }
+    yield* this.#repack(until);
+  }
+
+  /** Cuts the parts of two or three boards of the best plan anew, while that makes it cheaper and the work allowed lasts. */
+  *#repack(work: number): Generator<Solution> {
+    const tried = new Set<string>();
+    for (let best = this.#best; best; ) {
+      const before: typeof best = best;
+      for (const freed of twosAndThrees(before.cuttings)) {
+        const key = JSON.stringify(freed);
+        if (tried.has(key)) continue;
+        tried.add(key);
+        if (this.#steps >= work) return;
+        if (this.#cutAnew(before.cuttings, freed)) break;
+      }
+      if (this.#best === before) return;
+      best = this.#best;
+      yield this.known();
+    }
+  }
+
+  /** Looks for cheaper boards for the parts of some boards of a plan: the same boards and those that the plan does not use. */
+  #cutAnew(cuttings: GridCutting[], freed: GridCutting[]): boolean {
+    const kept = cuttings.filter((each) => !freed.includes(each));
+    const free = [...this.#job.boards.keys()].filter((board) => kept.every((each) => each.board !== board));
+    const counts = new Uint16Array(this.#counts.length);
+    for (const { sections } of freed)
+      for (const { part } of sections.flatMap(({ strips }) => strips.flatMap(({ places }) => places)))
+        counts[part] = (counts[part] as number) + 1;
+    const search = new Search(
+      {
+        ...this.#job,
+        boards: free.map((board) => this.#job.boards[board] as GridBoard),
+        parts: this.#job.parts.map((part, index) => ({ ...part, count: counts[index] as number })),
+      },
+      this.#highs,
+    );
+    search.#limit = search.#priceOf(freed.map(({ board }) => free.indexOf(board)));
+    for (const _ of search.prove(repackEffort));
+    this.#steps += search.#steps;
+    if (search.#best)
+      this.#keep([...kept, ...search.#best.cuttings.map((each) => ({ ...each, board: free[each.board] as number }))]);
+    return search.#best !== undefined;
   }
 
   /** Whether a set of boards holds the parts, where that is found with little work; and the part values that tell most. */
@@ -262,7 +336,9 @@ class Search {
 
   #value(worth: Int32Array, known = new Map<BoardLayout, BoardValues>()): Valuation {
     const boards = this.#layouts.map((layout) => {
-      const values = known.get(layout) ?? new BoardValues(layout, worth, this.#crosscutFirst);
+      const found = known.get(layout);
+      const values = found ?? new BoardValues(layout, worth, this.#crosscutFirst);
+      if (!found) this.#steps += values.work;
       known.set(layout, values);
       return values;
     });
@@ -273,6 +349,16 @@ class Search {
     const need = this.#counts.reduce((sum, count, part) => sum + count * (worth[part] as number), 0);
     this.#proofs.push({ gives: boards.map(({ best }) => Math.min(best, need)), need });
   }
+}
+
+/** All twos, then all threes. */
+function twosAndThrees<T>(of: T[]): T[][] {
+  const twos = of.flatMap((one, index) => of.slice(index + 1).map((two) => [one, two]));
+  const threes = twos.flatMap(([one, two]) =>
+    of.slice(of.indexOf(two as T) + 1).map((three) => [one as T, two as T, three]),
+  );
+  const fours = process.env.FOURS ? threes.flatMap(([a,b,c]) => of.slice(of.indexOf(c as T) + 1).map((d) => [a as T, b as T, c as T, d])) : [];
+  return [...twos, ...threes, ...fours];
 }
 
 /** Area of each part, in units so coarse that all parts together come to less than a thousand million. */
