@@ -202,12 +202,12 @@ class Search {
     yield* this.#repack(until);
   }
 
-  /** Cuts the parts of two or three boards of the best plan anew, while that makes it cheaper and the work allowed lasts. */
+  /** Cuts the parts of two to four boards of the best plan anew, while that makes it cheaper and the work allowed lasts. */
   *#repack(work: number): Generator<Solution> {
     const tried = new Set<string>();
     for (let best = this.#best; best; ) {
       const before: typeof best = best;
-      for (const freed of twosAndThrees(before.cuttings)) {
+      for (const freed of twosToFours(before.cuttings)) {
         const key = JSON.stringify(freed);
         if (tried.has(key)) continue;
         tried.add(key);
@@ -351,14 +351,13 @@ class Search {
   }
 }
 
-/** All twos, then all threes. */
-function twosAndThrees<T>(of: T[]): T[][] {
-  const twos = of.flatMap((one, index) => of.slice(index + 1).map((two) => [one, two]));
-  const threes = twos.flatMap(([one, two]) =>
-    of.slice(of.indexOf(two as T) + 1).map((three) => [one as T, two as T, three]),
-  );
-  const fours = process.env.FOURS ? threes.flatMap(([a,b,c]) => of.slice(of.indexOf(c as T) + 1).map((d) => [a as T, b as T, c as T, d])) : [];
-  return [...twos, ...threes, ...fours];
+/** All twos, then all threes, then all fours. */
+function twosToFours<T>(of: T[]): T[][] {
+  const wider = (sets: T[][]) =>
+    sets.flatMap((set) => of.slice(of.indexOf(set.at(-1) as T) + 1).map((next) => [...set, next]));
+  const twos = wider(of.map((each) => [each]));
+  const threes = wider(twos);
+  return [...twos, ...threes, ...wider(threes)];
 }
 
 /** Area of each part, in units so coarse that all parts together come to less than a thousand million. */
