@@ -8,7 +8,7 @@ import { expect, test } from 'vitest';
 import { layOutBoard } from '../../kernel-helpers/src/stock/cut-plan/board-layout.js';
 import { BoardValues } from '../../kernel-helpers/src/stock/cut-plan/board-values.js';
 import type { GridBoard, GridDefect } from '../../kernel-helpers/src/stock/cut-plan/grid-job.js';
-import { mostValue } from '../stock/cut-plan/most-value.js';
+import { asBoard, mostValue, type TwoStage } from '../stock/cut-plan/most-value.js';
 
 interface Plate {
   name: string;
@@ -18,14 +18,6 @@ interface Plate {
   crosscutFirst: number;
   ripFirst: number;
   anyStages: number;
-}
-
-interface TwoStage {
-  name: string;
-  firstCut: 'horizontal' | 'vertical';
-  stock: { w: number; h: number };
-  items: [w: number, h: number, count: number | null, value: number][];
-  optimum: number;
 }
 
 const problems = <T>(name: string) =>
@@ -64,19 +56,9 @@ test('a plate with defects gives exactly what the full dynamic programme finds, 
 
 test('two-stage problems of print: no plan above the optimum, no limit below it, and the optimum wherever the search ends', () => {
   let ended = 0;
-  for (const { name, firstCut, stock, items, optimum } of problems<TwoStage>('two-stage-knapsack')) {
-    const turned = firstCut === 'vertical';
-    const [length, width] = turned ? [stock.h, stock.w] : [stock.w, stock.h];
-    const parts = items.map(([w, h, count]) => {
-      const [along, across] = turned ? [h, w] : [w, h];
-      const most = Math.floor(length / along) * Math.floor(width / across);
-      return { length: along, width: across, count: Math.min(most, count ?? most) };
-    });
-    const board = rectangle(length, width, parts.length, []);
-    const layout = layOutBoard({ boards: [board], parts, firstCut: 'rip' }, board);
-    const counts = parts.map(({ count }) => count);
-    const values = items.map(([, , , value]) => value);
-    const { value, limit, proven } = mostValue(highs, layout, counts, values, 1_000_000);
+  for (const problem of problems<TwoStage>('two-stage-knapsack')) {
+    const { name, optimum } = problem;
+    const { value, limit, proven } = mostValue(highs, asBoard(problem), 1_000_000);
     expect(limit, name).toBeGreaterThanOrEqual(optimum);
     expect(value, name).toBeLessThanOrEqual(optimum);
     if (proven) expect(value, name).toBe(optimum);

@@ -1,7 +1,33 @@
 import type { Highs } from 'highs';
-import type { BoardLayout } from '../../../kernel-helpers/src/stock/cut-plan/board-layout.js';
+import { type BoardLayout, layOutBoard } from '../../../kernel-helpers/src/stock/cut-plan/board-layout.js';
 import { BoardValues } from '../../../kernel-helpers/src/stock/cut-plan/board-values.js';
 import { nextSections } from '../../../kernel-helpers/src/stock/cut-plan/sections.js';
+
+/** A two-stage problem of print: the most value from one rectangle; as many copies as fit where the count is null. */
+export interface TwoStage {
+  name: string;
+  firstCut: 'horizontal' | 'vertical';
+  stock: { w: number; h: number };
+  items: [w: number, h: number, count: number | null, value: number][];
+  optimum: number;
+}
+
+/** The rectangle as a board whose first cuts are rips. */
+export function asBoard({ firstCut, stock, items }: TwoStage) {
+  const turned = firstCut === 'vertical';
+  const [length, width] = turned ? [stock.h, stock.w] : [stock.w, stock.h];
+  const parts = items.map(([w, h, count]) => {
+    const [along, across] = turned ? [h, w] : [w, h];
+    const most = Math.floor(length / along) * Math.floor(width / across);
+    return { length: along, width: across, count: Math.min(most, count ?? most) };
+  });
+  const board = { length, width, cost: 1, area: length * width, defects: [], takes: parts.map(() => true) };
+  return {
+    layout: layOutBoard({ boards: [board], parts, firstCut: 'rip' }, board),
+    counts: parts.map(({ count }) => count),
+    values: items.map(([, , , value]) => value),
+  };
+}
 
 /** The most value found on one board ripped first, each part no more often than its count; a limit that none exceeds. */
 export interface MostValue {
@@ -22,9 +48,7 @@ const fine = 1000;
  */
 export function mostValue(
   highs: Highs,
-  layout: BoardLayout,
-  counts: number[],
-  values: number[],
+  { layout, counts, values }: { layout: BoardLayout; counts: number[]; values: number[] },
   mostSteps: number,
 ): MostValue {
   const whole = values.map((value) => value * fine);

@@ -35,6 +35,8 @@ export function* solveSteps(job: GridJob, effort = 1, highs?: Highs): Generator<
 }
 
 const workPerEffort = 20_000_000;
+/** From so many on, plans of strips over whole boards come first, also where sections may be cut. */
+const manyParts = 40;
 /** For the parts of a few boards. */
 const repackEffort = 0.02;
 
@@ -99,6 +101,8 @@ class Search {
 
   /** A plan at once: sets of boards from the cheapest up, little work for each; then whatever plan all boards give. */
   *firstPlan(): Generator<Solution> {
+    const copies = this.#counts.reduce((sum, count) => sum + count, 0);
+    if (this.#crosscutFirst && copies >= manyParts) this.#ripFirst(0);
     let reserve = 0;
     for (let tries = 0; !this.#best && tries < 40; tries++) {
       if (tries > 0 && tries % 4 === 0) reserve = reserve * 1.3 + 0.02;
@@ -151,7 +155,7 @@ class Search {
     while (this.#steps < soft) {
       if (!repacked && this.#steps > begun + 0.15 * effort * workPerEffort && this.#isFarOff()) {
         repacked = true;
-        yield* this.#improve(0.35 * effort * workPerEffort);
+        yield* this.#improve(0.4 * effort * workPerEffort);
       }
       const below = Math.min(this.#best?.price ?? Number.POSITIVE_INFINITY, this.#limit);
       const choice = chooseBoards(this.#prices, [...this.#proofs, ...this.#open], this.#alike, below);
@@ -192,14 +196,19 @@ class Search {
   *#improve(work: number): Generator<Solution> {
     const until = this.#steps + work;
     if (this.#crosscutFirst) {
-      const search = new Search({ ...this.#job, firstCut: 'rip' }, this.#highs);
-      for (const _ of search.firstPlan());
-      for (const _ of search.#repack(work / 2));
-      this.#steps += search.#steps;
-      if (search.#best) this.#keep(search.#best.cuttings);
+      this.#ripFirst(0.7 * work);
       yield this.known();
     }
     yield* this.#repack(until);
+  }
+
+  /** Looks for a plan of strips over whole boards, which is one of sections too, and found sooner. */
+  #ripFirst(work: number): void {
+    const search = new Search({ ...this.#job, firstCut: 'rip' }, this.#highs);
+    for (const _ of search.firstPlan());
+    for (const _ of search.#repack(search.#steps + work));
+    this.#steps += search.#steps;
+    if (search.#best) this.#keep(search.#best.cuttings);
   }
 
   /** Cuts the parts of two to four boards of the best plan anew, while that makes it cheaper and the work allowed lasts. */
