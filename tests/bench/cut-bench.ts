@@ -3,7 +3,34 @@
  * those of a shop, seeded; the two-stage problems of print; how time and memory grow. Other sizes: `tsx tests/bench/cut-bench.ts 8
  * 30/10,60/20 0.25`, the last figure the effort.
  *
-@@NOTES@@
+ * What was tried, and what is not reached (processor seconds, effort 0.25 unless told otherwise):
+ * - What closed 20 on 8 (sections first: from 2 of 6 proven in 7.4 s to 19 of 20 in 0.6 s): the ways to cut of column
+ *   generation come from the pricing programme itself, with the parts it counts too often, instead of from a search that
+ *   counts right, so that part values learn of them; sets of boards are priced before any plan is looked for on them; what
+ *   pricing leaves is searched exhaustively before a beam looks wide; sections with defects are priced only where a clean
+ *   one of their length would beat the best (a tenth).
+ * - Prices on copies beyond the count, per board (cap rows): no gain on sets of two boards and more, where the demand rows
+ *   do the same (1.0207 and 1.0209 in one set, 0.9998 and 0.9986 in another). On one board they decide: two-stage problems,
+ *   39 to 51 of 53. The two left are not ended in ten million steps, a second each.
+ * - Part values begun from all ways known so far, instead of from the area: no gain (15.5 s and 16.0 s for eight jobs).
+ * - 30 on 10, not all proven: 6 of 8 least area, 7 of 8 fewest boards with sections; the rest have many sets of boards
+ *   within a step of the best, each refuted on its own.
+ * - 60 on 20, effort 0.4: gap 3.7 per cent rip first, 5 to 6 sections first, in 10 to 16 s. Column generation over all
+ *   boards at once bounds no better (91,546 and 90,699 in one job, sets one at a time 92,748 and 90,821); plans are the
+ *   weak side: a beam of 100 over seven boards finds none at 6 per cent to spare. Cutting the parts of two to four boards
+ *   anew took 98,855 to 96,323. Untried: choosing which boards to free by their waste; whole-number choice among ways that
+ *   count right.
+ * - A first plan for 60 on 20 takes 1 to 2.5 s: pricing twenty boards by area, then up to forty sets of boards by beam.
+ * - Order of boards matters more to a beam than its width: both orders at width 30 found plans that width 100 missed in
+ *   one.
+ * - Stock lengths of one size (Falkenauer): the bound is the optimum of print, plans are one to three lengths above it or
+ *   not found within the boards given. Untried: whole-number choice among the ways to cut that column generation has found.
+ * - Pricing all sections of a board takes 5 to 20 ms on a quarter-inch grid, strips over the whole board 0.2 ms. On a 1/64
+ *   in grid places are many more, and time grows with their square.
+ *
+ * How it grows (least area, effort 0.25, three jobs, middle; seconds and megabytes at most, sections first / rip first):
+ *   parts on 10 boards   5: 0.02 / 0.00, 110   10: 0.3 / 0.05, 190   20: 2.1 / 0.2, 260   40: 5.4 / 4.6 (not ended), 450
+ *   boards for 20 parts  5: 0.7 / 0.1, 230     10: 2.1 / 0.2, 260   20: 4.3 / 0.3, 280
  */
 import { readFileSync } from 'node:fs';
 import { randomLcg } from 'd3-random';

@@ -28,7 +28,9 @@ export class BoardValues {
   /** `rows[parts][length]`: a clean strip that the narrowest so many parts fit. */
   readonly #rows: Int32Array[];
   readonly #kept = new Map<number, SectionValues>();
+  /** Length of the longest part. */
   readonly #longest: number;
+  /** For values of sections that nobody keeps. */
   readonly #scratch: ReturnType<typeof newSection>;
 
   /**
@@ -102,6 +104,7 @@ export class BoardValues {
     return way;
   }
 
+  /** Adds the parts of a section whose strips give most, from its upper strip down. */
   #addSection({ from, strips, upTo, row }: SectionValues, to: number, way: Uint16Array): void {
     const { bands, bandsTo, xs } = this.layout;
     for (let y = upTo.length - 1; y > 0; ) {
@@ -125,6 +128,7 @@ export class BoardValues {
     }
   }
 
+  /** Adds the parts of the best clean strip of a length, from the narrowest so many parts. */
   #addClean(parts: number, length: number, way: Uint16Array): void {
     const { layout, value } = this;
     let room = length;
@@ -142,6 +146,7 @@ export class BoardValues {
     }
   }
 
+  /** Adds the parts of the best strip that runs past defects, from its right end. */
   #addStained(index: number, from: number, to: number, way: Uint16Array): void {
     const { layout, value } = this;
     const { xs, ends, fits } = layout;
@@ -300,6 +305,7 @@ export class BoardValues {
       if ((into[to] as number) > (clean[to] as number)) into[to] = clean[to] as number;
   }
 
+  /** Fills in the most that parts one after the other give up to each place, counts left aside past the first defect. */
   #fillStained(
     index: number,
     from: number,
