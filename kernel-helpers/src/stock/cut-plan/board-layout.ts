@@ -11,6 +11,15 @@ export interface Band {
   tight: boolean;
   /** Left and right ends of the defects in it, merged, from left to right. */
   stains: { x1: number; x2: number }[];
+  /** Of a band with defects: parts that may lie in it, by the place along where they begin; where each ends. */
+  moves: Moves | undefined;
+}
+
+/** `part` and `end` from `first[at]` up to `first[at + 1]` are those of the parts that may begin at the place. */
+interface Moves {
+  first: Int32Array;
+  part: Uint16Array;
+  end: Int32Array;
 }
 
 /**
@@ -89,6 +98,23 @@ function merged(spans: { x1: number; x2: number }[]): { x1: number; x2: number }
   return result;
 }
 
+function movesOf(fit: Uint8Array, ends: Int32Array, places: number): Moves {
+  let total = 0;
+  for (let row = 0; row < fit.length; row++) if (fit[row] !== 0) total++;
+  const moves = { first: new Int32Array(places + 1), part: new Uint16Array(total), end: new Int32Array(total) };
+  let count = 0;
+  for (let at = 0; at < places; at++) {
+    moves.first[at] = count;
+    for (let part = 0, row = at; row < fit.length; part++, row += places) {
+      if (fit[row] === 0) continue;
+      moves.part[count] = part;
+      moves.end[count++] = ends[row] as number;
+    }
+  }
+  moves.first[places] = count;
+  return moves;
+}
+
 /**
  * Lays out a board of a job.
  *
@@ -117,14 +143,19 @@ export function layOutBoard(job: GridJob, board: GridBoard): BoardLayout {
     for (let at = 0; at < xs.length; at++)
       ends[part * xs.length + at] = firstAtLeast(xs, (xs[at] as number) + (length[part] as number));
 
-  const free = (part: number, x: number, y: number) =>
-    !defects.some(
-      (defect) =>
-        x < defect.x2 &&
-        x + (length[part] as number) > defect.x1 &&
-        y < defect.y2 &&
-        y + (width[part] as number) > defect.y1,
-    );
+  // For each part and height above the lower edge, 1 at the places along where it lies on a defect; alike for many bands.
+  const known = new Map<number, Uint8Array>();
+  const coveredAt = (part: number, y: number): Uint8Array => {
+    const key = part * board.width + y;
+    const before = known.get(key);
+    if (before) return before;
+    const covered = new Uint8Array(xs.length);
+    known.set(key, covered);
+    for (const { x1, x2, y1, y2 } of defects)
+      if (y < y2 && y + (width[part] as number) > y1)
+        covered.fill(1, firstAtLeast(xs, x1 - (length[part] as number) + 1), firstAtLeast(xs, x2));
+    return covered;
+  };
   const heights = [...new Set(width)].sort((a, b) => a - b);
   const tops = defects.map(({ y2 }) => y2);
   const bands: Band[] = [];
@@ -151,15 +182,16 @@ export function layOutBoard(job: GridJob, board: GridBoard): BoardLayout {
       if (stains.length > 0)
         for (let part = 0; part < parts.length; part++) {
           if ((width[part] as number) > height) continue;
-          for (let at = 0; at < xs.length; at++) {
-            if ((ends[part * xs.length + at] as number) >= xs.length) break;
-            const x = xs[at] as number;
-            fit[part * xs.length + at] =
-              (free(part, x, low) ? 1 : 0) + (free(part, x, high - (width[part] as number)) ? 2 : 0);
+          const lower = coveredAt(part, low);
+          const upper = coveredAt(part, high - (width[part] as number));
+          for (let at = 0, row = part * xs.length; at < xs.length; at++, row++) {
+            if ((ends[row] as number) >= xs.length) break;
+            fit[row] = 3 - (lower[at] as number) - 2 * (upper[at] as number);
           }
         }
       (bandsTo[to] as number[]).push(bands.length);
-      bands.push({ low: from, high: to, height, heightClass, tight, stains });
+      const moves = stains.length > 0 ? movesOf(fit, ends, xs.length) : undefined;
+      bands.push({ low: from, high: to, height, heightClass, tight, stains, moves });
       fits.push(fit);
     }
   }

@@ -1,4 +1,4 @@
-import type { Band, BoardLayout } from './board-layout.js';
+import { type Band, type BoardLayout, firstAtLeast } from './board-layout.js';
 
 /** Best values of the strips and of the lower part of a section that begins at one place, for each place where it may end. */
 export interface SectionValues {
@@ -28,6 +28,10 @@ export class BoardValues {
   /** `rows[parts][length]`: a clean strip that the narrowest so many parts fit. */
   readonly #rows: Int32Array[];
   readonly #kept = new Map<number, SectionValues>();
+  /** Length of the longest part. */
+  readonly #longest: number;
+  /** For values of sections that nobody keeps. */
+  readonly #scratch: ReturnType<typeof newSection>;
 
   /**
    * @param values  of the job's parts, whole numbers of zero or more
@@ -39,6 +43,8 @@ export class BoardValues {
     this.value = Int32Array.from(layout.parts, (part) => values[part] as number);
     this.#rows = cleanRows(layout, this.value, layout.count);
     this.rest = new Int32Array(layout.xs.length);
+    this.#longest = Math.max(0, ...layout.length);
+    this.#scratch = newSection(layout);
     this.#fillRest();
   }
 
@@ -61,7 +67,8 @@ export class BoardValues {
       this.value,
       Int32Array.from(parts, (part) => left[part] as number),
     );
-    return this.#sectionValues(from, (this.rest[from] as number) >> 3, newSection(this.layout), rows, left);
+    const value = this.value.map((each, part) => (left[parts[part] as number] === 0 ? 0 : each));
+    return this.#sectionValues(from, (this.rest[from] as number) >> 3, newSection(this.layout), rows, value);
   }
 
   /** Values of all sections that begin at a place, exact to within the slack; kept for the next time. */
@@ -74,25 +81,156 @@ export class BoardValues {
     return fresh;
   }
 
+  /**
+   * Copies of each of the job's parts in a cutting that gives `best`, as the programme counts them: a part may come more often
+   * than it is needed.
+   *
+   * @param parts  how many the job has
+   */
+  bestWay(parts: number): Uint16Array {
+    const way = new Uint16Array(parts);
+    const { rest } = this;
+    const last = this.layout.xs.length - 1;
+    for (let from = 0; (rest[from] as number) > 0; ) {
+      let to = this.#crosscutFirst ? from + 1 : last;
+      if (rest[from] !== rest[to] || to === last) {
+        const held = this.#sectionValues(from, 0, this.#scratch);
+        const whole = held.upTo.at(-1) as Int32Array;
+        while ((whole[to] as number) + (rest[to] as number) !== rest[from]) to++;
+        this.#addSection(held, to, way);
+      }
+      from = to;
+    }
+    return way;
+  }
+
+  /** Adds the parts of a section whose strips give most, from its upper strip down. */
+  #addSection({ from, strips, upTo, row }: SectionValues, to: number, way: Uint16Array): void {
+    const { bands, bandsTo, xs } = this.layout;
+    for (let y = upTo.length - 1; y > 0; ) {
+      const value = (upTo[y] as Int32Array)[to] as number;
+      if (value === (upTo[y - 1] as Int32Array)[to]) {
+        y--;
+        continue;
+      }
+      const index = (bandsTo[y] as number[]).find((each) => {
+        const strip = strips[each];
+        const low = (upTo[(bands[each] as Band).low] as Int32Array)[to] as number;
+        return strip && low + (strip[to] as number) === value;
+      }) as number;
+      const band = bands[index] as Band;
+      const worth = (strips[index] as Int32Array)[to] as number;
+      const parts = this.layout.partsOf[band.heightClass] as number;
+      const room = (xs[to] as number) - (xs[from] as number);
+      if (worth === (row[parts] as Int32Array)[room]) this.#addClean(parts, room, way);
+      else this.#addStained(index, from, to, way);
+      y = band.low;
+    }
+  }
+
+  /** Adds the parts of the best clean strip of a length, from the narrowest so many parts. */
+  #addClean(parts: number, length: number, way: Uint16Array): void {
+    const { layout, value } = this;
+    let room = length;
+    for (let part = parts - 1; part >= 0; part--) {
+      const with_ = (this.#rows[part + 1] as Int32Array)[room] as number;
+      const without = this.#rows[part] as Int32Array;
+      let copies = 0;
+      while (
+        (without[room - copies * (layout.length[part] as number)] as number) + copies * (value[part] as number) !==
+        with_
+      )
+        copies++;
+      room -= copies * (layout.length[part] as number);
+      way[layout.parts[part] as number] = (way[layout.parts[part] as number] as number) + copies;
+    }
+  }
+
+  /** Adds the parts of the best strip that runs past defects, from its right end. */
+  #addStained(index: number, from: number, to: number, way: Uint16Array): void {
+    const { layout, value } = this;
+    const { xs, ends, fits } = layout;
+    const band = layout.bands[index] as Band;
+    const fit = fits[index] as Uint8Array;
+    const places = xs.length;
+    const parts = layout.partsOf[band.heightClass] as number;
+    const reach = firstStain(band, xs[from] as number, xs, places);
+    const row = this.#rows[parts] as Int32Array;
+    const clean = Int32Array.from(xs, (x, at) => (at < from ? 0 : (row[x - (xs[from] as number)] as number)));
+    const best = new Int32Array(places);
+    this.#fillStained(index, from, reach, places - 1, clean, best);
+    let at = to;
+    while (at > reach && at > from) {
+      const here = best[at] as number;
+      if (here === best[at - 1]) {
+        at--;
+        continue;
+      }
+      let begin = -1;
+      for (let part = 0; part < parts && begin < 0; part++)
+        for (let place = at - 1; place >= from; place--)
+          if (
+            (ends[part * places + place] as number) === at &&
+            (fit[part * places + place] as number) > 0 &&
+            (best[place] as number) + (value[part] as number) === here
+          ) {
+            way[layout.parts[part] as number] = (way[layout.parts[part] as number] as number) + 1;
+            begin = place;
+            break;
+          }
+      at = begin;
+    }
+    this.#addClean(parts, (xs[at] as number) - (xs[from] as number), way);
+  }
+
   #fillRest(): void {
-    const { xs } = this.layout;
+    const { board, parts, xs } = this.layout;
     const last = xs.length - 1;
     const { rest } = this;
+    if (parts.length === 0) return;
     if (!this.#crosscutFirst) {
-      if (this.layout.parts.length > 0) rest[0] = this.#sectionValues(0, 0).upTo.at(-1)?.[last] as number;
+      rest[0] = this.#sectionValues(0, 0, this.#scratch).upTo.at(-1)?.[last] as number;
       return;
     }
-    if (this.layout.parts.length === 0) return;
-    const scratch = newSection(this.layout);
+    const clean = this.#cleanSections();
     for (let from = last - 1; from >= 0; from--) {
-      const whole = this.#sectionValues(from, 0, scratch).upTo.at(-1) as Int32Array;
+      const start = xs[from] as number;
+      const stain = Math.min(...board.defects.filter(({ x2 }) => x2 > start).map(({ x1 }) => x1));
       let best = rest[from + 1] as number;
-      for (let to = from + 1; to <= last; to++) {
-        const value = (whole[to] as number) + (rest[to] as number);
-        if (value > best) best = value;
+      let to = from + 1;
+      for (; to <= last && (xs[to] as number) <= stain; to++)
+        best = Math.max(best, (clean[(xs[to] as number) - start] as number) + (rest[to] as number));
+      // Sections with defects are worth looking at only where clean ones of their length would give more.
+      let first = 0;
+      let end = 0;
+      for (; to <= last; to++)
+        if ((clean[(xs[to] as number) - start] as number) + (rest[to] as number) > best) {
+          first ||= to;
+          end = to;
+        }
+      if (first > 0) {
+        const whole = this.#sectionValues(from, 0, this.#scratch, this.#rows, undefined, first, end).upTo.at(-1);
+        for (to = first; to <= end; to++) best = Math.max(best, (whole?.[to] as number) + (rest[to] as number));
       }
       rest[from] = best;
     }
+  }
+
+  /** The most that a section without defects gives, by its length. */
+  #cleanSections(): Int32Array {
+    const { board, ys, bands, bandsTo, partsOf } = this.layout;
+    const size = board.length + 1;
+    const upTo = [new Int32Array(size)];
+    for (let y = 1; y < ys.length; y++) {
+      const here = Int32Array.from(upTo[y - 1] as Int32Array);
+      for (const index of bandsTo[y] as number[]) {
+        const { low, tight, heightClass } = bands[index] as Band;
+        if (tight)
+          raise(here, upTo[low] as Int32Array, this.#rows[partsOf[heightClass] as number] as Int32Array, 0, size);
+      }
+      upTo.push(here);
+    }
+    return upTo.at(-1) as Int32Array;
   }
 
   #sectionValues(
@@ -100,11 +238,13 @@ export class BoardValues {
     slack: number,
     into = newSection(this.layout),
     rows = this.#rows,
-    left?: Uint16Array,
+    value = this.value,
+    first = this.#crosscutFirst ? from : this.layout.xs.length - 1,
+    last = this.layout.xs.length - 1,
   ): SectionValues {
     const { layout } = this;
     const { xs, ys, bands, bandsTo, heights } = layout;
-    const places = xs.length;
+    const places = last + 1;
     const start = xs[from] as number;
     const clean = heights.map((_, index) => {
       const row = rows[layout.partsOf[index] as number] as Int32Array;
@@ -113,7 +253,6 @@ export class BoardValues {
       return values;
     });
     const upTo = into.upTo;
-    const first = this.#crosscutFirst ? from : places - 1;
     (upTo[0] as Int32Array).fill(0, from);
     for (let y = 1; y < ys.length; y++) {
       const here = upTo[y] as Int32Array;
@@ -124,8 +263,8 @@ export class BoardValues {
       for (const index of to) {
         const band = bands[index] as Band;
         const values = clean[band.heightClass] as Int32Array;
-        const reach = firstStain(band, start, xs, places);
-        if (reach < places) {
+        const reach = firstStain(band, start, xs, xs.length);
+        if (reach < last) {
           stained.push(index);
           continue;
         }
@@ -140,9 +279,9 @@ export class BoardValues {
           into.strips[index] = null;
           continue;
         }
-        const own = into.own[index] ?? new Int32Array(places);
+        const own = into.own[index] ?? new Int32Array(xs.length);
         into.own[index] = own;
-        this.#stainedStrip(index, from, values, own, left);
+        this.#stainedStrip(index, from, last, values, own, value);
         into.strips[index] = own;
         raise(here, low, own, first, places);
       }
@@ -151,29 +290,47 @@ export class BoardValues {
   }
 
   /** A strip that runs past defects: parts one after the other, each where it is clear under itself. */
-  #stainedStrip(index: number, from: number, clean: Int32Array, into: Int32Array, left?: Uint16Array): void {
-    const { layout, value } = this;
-    const { xs, ends, fits } = layout;
-    const band = layout.bands[index] as Band;
-    const fit = fits[index] as Uint8Array;
-    const places = xs.length;
-    const parts = layout.partsOf[band.heightClass] as number;
-    const reach = firstStain(band, xs[from] as number, xs, places);
-    for (let to = from; to < places; to++) into[to] = to <= reach ? (clean[to] as number) : 0;
+  #stainedStrip(
+    index: number,
+    from: number,
+    last: number,
+    clean: Int32Array,
+    into: Int32Array,
+    value?: Int32Array,
+  ): void {
+    const { bands, xs } = this.layout;
+    const reach = firstStain(bands[index] as Band, xs[from] as number, xs, xs.length);
+    this.#fillStained(index, from, reach, last, clean, into, value);
+    for (let to = from; to <= last; to++)
+      if ((into[to] as number) > (clean[to] as number)) into[to] = clean[to] as number;
+  }
+
+  /** Fills in the most that parts one after the other give up to each place, counts left aside past the first defect. */
+  #fillStained(
+    index: number,
+    from: number,
+    reach: number,
+    last: number,
+    clean: Int32Array,
+    into: Int32Array,
+    value = this.value,
+  ): void {
+    const { bands, xs } = this.layout;
+    const { first, part, end } = (bands[index] as Band).moves as NonNullable<Band['moves']>;
+    for (let to = from; to <= last; to++) into[to] = to <= reach ? (clean[to] as number) : 0;
+    // Parts that end before the first defect are in the clean strip's values.
+    const near = Math.max(from, firstAtLeast(xs, (xs[Math.max(from, reach)] as number) - this.#longest));
     let best = 0;
-    for (let at = from; at < places; at++) {
+    for (let at = near; at <= last; at++) {
       const here = into[at] as number;
       if (here > best) best = here;
       else into[at] = best;
-      for (let part = 0, row = at; part < parts; part++, row += places) {
-        if (fit[row] === 0 || left?.[layout.parts[part] as number] === 0) continue;
-        const end = ends[row] as number;
-        const with_ = best + (value[part] as number);
-        if (with_ > (into[end] as number)) into[end] = with_;
+      for (let move = first[at] as number, stop = first[at + 1] as number; move < stop; move++) {
+        const to = end[move] as number;
+        const with_ = best + (value[part[move] as number] as number);
+        if (to > reach && to <= last && with_ > (into[to] as number)) into[to] = with_;
       }
     }
-    for (let to = from; to < places; to++)
-      if ((into[to] as number) > (clean[to] as number)) into[to] = clean[to] as number;
   }
 }
 

@@ -2,10 +2,12 @@ import { beam } from './beam.js';
 import { layOutBoard } from './board-layout.js';
 import { BoardValues } from './board-values.js';
 import type { GridBoard, GridCutting, GridJob } from './grid-job.js';
+import { pack } from './pack.js';
 
 /**
  * Cuts the same parts from the same boards, but draws the parts of one board together, so that the largest offcut is left: at the
- * board's end when sections come first, at its upper edge when strips do. Nothing is proven of it.
+ * board's end when sections come first, at its upper edge when strips do. Each board keeps its parts (another sharing out of the
+ * parts may leave more); for these parts the offcut is the largest wherever the exhaustive search ends within the work allowed.
  *
  * @param worth  values of the parts that lead the search
  * @internal
@@ -19,7 +21,7 @@ export function keepOffcut(job: GridJob, cuttings: GridCutting[], worth: Int32Ar
     let least = usedOf(job, cutting);
     let found = cutting;
     const area = (size: number) => (board[side] - size) * across;
-    for (let low = least >> 1, tries = 0; tries < 6 && low < least - 1; tries++) {
+    for (let low = 0; low < least - 1; ) {
       const middle = (low + least) >> 1;
       const shorter = cutFrom(job, { ...board, [side]: middle }, cutting, worth);
       if (shorter) {
@@ -50,7 +52,9 @@ function cutFrom(job: GridJob, board: GridBoard, { board: number, sections }: Gr
   const crosscutFirst = job.firstCut === 'crosscut';
   const values = new BoardValues(layOutBoard(alone, board), worth, crosscutFirst);
   const guide = { worth, boards: [values] };
-  const { cuttings } = beam({ boards: [0], counts, guide, width: 4, branches: 6, steps: 20_000, crosscutFirst });
-  const sectionsFound = cuttings?.[0]?.sections;
+  const whole = { boards: [0], counts, guide, crosscutFirst };
+  const { cuttings, impossible } = pack({ ...whole, limits: [], steps: 50_000 });
+  const found = cuttings || impossible ? cuttings : beam({ ...whole, width: 4, branches: 6, steps: 20_000 }).cuttings;
+  const sectionsFound = found?.[0]?.sections;
   return sectionsFound && { board: number, sections: sectionsFound };
 }

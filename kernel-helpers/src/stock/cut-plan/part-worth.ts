@@ -1,7 +1,6 @@
 import type { Highs, Model } from 'highs';
 import type { BoardLayout } from './board-layout.js';
 import { BoardValues } from './board-values.js';
-import { nextSections } from './sections.js';
 
 /** What parts are worth such that boards can give least in proportion to what all parts are worth. */
 export interface FoundWorth {
@@ -65,32 +64,37 @@ export class PartWorth {
       layouts.forEach((layout, index) => {
         for (const way of this.#ways.get(layout)?.values() ?? []) addWay(model, rows, rows.length + index, way);
       });
-      return this.#rounds(model, rows, layouts, copies, start, rounds);
+      const among = { model, rows, layouts, copies };
+      if (!this.#crosscutFirst) return this.#rounds(among, start, rounds, 'strips');
+      // Strips over whole boards are among the ways too, and priced in a fiftieth of the time: their values are a good beginning.
+      const { worth, steps } = this.#rounds(among, start, rounds, 'strips', 0);
+      const found = this.#rounds(among, worth, rounds, 'sections');
+      return { ...found, steps: found.steps + steps };
     } finally {
       model.dispose();
     }
   }
 
+  /** @param enough  values at which the boards give less than this share of all parts end the search */
   #rounds(
-    model: Model,
-    rows: number[],
-    layouts: BoardLayout[],
-    copies: number[],
+    { model, rows, layouts, copies }: { model: Model; rows: number[]; layouts: BoardLayout[]; copies: number[] },
     start: Int32Array,
     rounds: number,
+    ways: 'strips' | 'sections',
+    enough = 1,
   ): FoundWorth {
     const counts = this.#counts;
     let best: FoundWorth | undefined;
     let steps = 0;
     let next: ArrayLike<number> = start;
-    let pure = true;
+    let pure = false;
     for (let round = 0; ; round++) {
       const worth = scaled(next, counts);
       const need = worth.reduce((sum, each, part) => sum + each * (counts[part] as number), 0);
       const values = new Map<BoardLayout, BoardValues>();
       let give = 0;
       layouts.forEach((layout, index) => {
-        const each = new BoardValues(layout, worth, this.#crosscutFirst);
+        const each = new BoardValues(layout, worth, ways === 'sections');
         values.set(layout, each);
         steps += each.work;
         give += each.best * (copies[index] as number);
@@ -98,11 +102,10 @@ export class PartWorth {
       const ratio = give / need;
       if (!best || ratio < best.ratio) best = { worth, values, ratio, steps };
       best.steps = steps;
-      if (give < need || round === rounds) return best;
+      if (ratio < enough || round === rounds) return best;
       let added = 0;
       layouts.forEach((layout, index) => {
-        const { way, steps: used } = bestWay(values.get(layout) as BoardValues, counts, this.#crosscutFirst);
-        steps += used;
+        const way = (values.get(layout) as BoardValues).bestWay(counts.length);
         const kept = this.#ways.get(layout) ?? new Map<string, Uint16Array>();
         this.#ways.set(layout, kept);
         const key = String(way);
@@ -143,33 +146,4 @@ function addWay(model: Model, rows: number[], board: number, way: Uint16Array): 
 function scaled(worth: ArrayLike<number>, counts: Uint16Array): Int32Array {
   const total = counts.reduce((sum, count, part) => sum + count * (worth[part] as number), 0);
   return Int32Array.from(counts, (_, part) => Math.max(1, Math.round(((worth[part] as number) / total) * scale)));
-}
-
-/** A way to cut a board that gives nearly the most it can: section by section, each the one that gives up least. */
-function bestWay(
-  values: BoardValues,
-  counts: Uint16Array,
-  crosscutFirst: boolean,
-): { way: Uint16Array; steps: number } {
-  let left: Uint16Array = counts;
-  let place = 0;
-  let steps = 0;
-  const last = values.layout.xs.length - 1;
-  while (place < last && (values.rest[place] as number) > 0) {
-    const rest = values.rest[place] as number;
-    let next: { left: Uint16Array; to: number } | undefined;
-    for (let slack = 0; !next; slack = slack * 4 + Math.ceil(rest / 200)) {
-      const found = nextSections(values, place, left, Math.min(slack, rest), 2000, crosscutFirst ? 'all' : 'last');
-      steps += found.steps;
-      next = found.sections.reduce(
-        (a, b) => (!a || b.value + (values.rest[b.to] as number) > a.value + (values.rest[a.to] as number) ? b : a),
-        found.sections[0],
-      );
-      if (slack >= rest) break;
-    }
-    if (!next) break;
-    left = next.left;
-    place = next.to;
-  }
-  return { way: counts.map((count, part) => count - (left[part] as number)), steps };
 }

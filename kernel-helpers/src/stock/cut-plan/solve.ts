@@ -35,6 +35,10 @@ export function* solveSteps(job: GridJob, effort = 1, highs?: Highs): Generator<
 }
 
 const workPerEffort = 20_000_000;
+/** From so many on, plans of strips over whole boards come first, also where sections may be cut. */
+const manyParts = 40;
+/** For the parts of a few boards. */
+const repackEffort = 0.02;
 
 class Search {
   readonly #job: GridJob;
@@ -51,10 +55,14 @@ class Search {
   #boundPrice = 0;
   #best: { cuttings: GridCutting[]; price: number; cost: number; area: number } | undefined;
   #steps = 0;
+  readonly #highs: Highs | undefined;
   readonly #partWorth: PartWorth | undefined;
+  /** Only plans below this price are wanted. */
+  #limit = Number.POSITIVE_INFINITY;
 
   constructor(job: GridJob, highs: Highs | undefined) {
     this.#job = job;
+    this.#highs = highs;
     this.#crosscutFirst = job.firstCut === 'crosscut';
     const known = new Map<string, BoardLayout>();
     this.#layouts = job.boards.map((board) => {
@@ -93,6 +101,8 @@ class Search {
 
   /** A plan at once: sets of boards from the cheapest up, little work for each; then whatever plan all boards give. */
   *firstPlan(): Generator<Solution> {
+    const copies = this.#counts.reduce((sum, count) => sum + count, 0);
+    if (this.#crosscutFirst && copies >= manyParts) this.#ripFirst(0);
     let reserve = 0;
     for (let tries = 0; !this.#best && tries < 40; tries++) {
       if (tries > 0 && tries % 4 === 0) reserve = reserve * 1.3 + 0.02;
@@ -136,12 +146,18 @@ class Search {
    * looked at again, harder, since the bound is the price of the first that is open.
    */
   *prove(effort: number): Generator<Solution> {
-    const work = this.#steps + effort * workPerEffort;
-    const soft = this.#steps + 0.6 * effort * workPerEffort;
+    const begun = this.#steps;
+    const work = begun + effort * workPerEffort;
+    const soft = begun + 0.6 * effort * workPerEffort;
+    let repacked = false;
     const open: { boards: number[]; guide: Valuation }[] = [];
     let exhausted = false;
     while (this.#steps < soft) {
-      const below = this.#best?.price ?? Number.POSITIVE_INFINITY;
+      if (!repacked && this.#steps > begun + 0.15 * effort * workPerEffort && this.#isFarOff()) {
+        repacked = true;
+        yield* this.#improve(0.4 * effort * workPerEffort);
+      }
+      const below = Math.min(this.#best?.price ?? Number.POSITIVE_INFINITY, this.#limit);
       const choice = chooseBoards(this.#prices, [...this.#proofs, ...this.#open], this.#alike, below);
       if (!choice.certain) break;
       if (!choice.boards) {
@@ -170,38 +186,114 @@ class Search {
     }
   }
 
-  /** Whether a set of boards holds the parts, where that is found with little work; and the part values that tell most. */
-  #decide(boards: number[]): { fits: boolean | undefined; guide: Valuation } {
-    const guide = this.#area;
-    for (const width of [6, 30]) if (this.#lookBothWays(boards, guide, width)) return { fits: true, guide };
-    if (!this.#partWorth) return { fits: undefined, guide };
-    const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
-    const { worth, values, ratio, steps } = this.#partWorth.find(layouts, guide.worth, 60);
-    this.#steps += steps;
-    if (ratio < 1) {
-      const all = this.#value(worth, values);
-      this.#demand(all);
-      return { fits: false, guide: all };
-    }
-    const found = { worth, boards: this.#layouts.map((layout) => values.get(layout) as BoardValues) };
-    return { fits: this.#lookBothWays(boards, found, 30) || undefined, guide: found };
+  /** Whether the best plan costs more than the bound by so much that a better one is worth looking for before a better bound. */
+  #isFarOff(): boolean {
+    const { cost, bound } = this.known();
+    return Number.isFinite(cost) && cost - bound > 0.03 * cost;
   }
 
-  /** The same with much work: a wide look, then all beginnings that the part values leave. */
+  /** Looks for cheaper plans near the best one; of strips over whole boards too where sections come first, since those are quick. */
+  *#improve(work: number): Generator<Solution> {
+    const until = this.#steps + work;
+    if (this.#crosscutFirst) {
+      this.#ripFirst(0.7 * work);
+      yield this.known();
+    }
+    yield* this.#repack(until);
+  }
+
+  /** Looks for a plan of strips over whole boards, which is one of sections too, and found sooner. */
+  #ripFirst(work: number): void {
+    const search = new Search({ ...this.#job, firstCut: 'rip' }, this.#highs);
+    for (const _ of search.firstPlan());
+    for (const _ of search.#repack(search.#steps + work));
+    this.#steps += search.#steps;
+    if (search.#best) this.#keep(search.#best.cuttings);
+  }
+
+  /** Cuts the parts of two to four boards of the best plan anew, while that makes it cheaper and the work allowed lasts. */
+  *#repack(work: number): Generator<Solution> {
+    const tried = new Set<string>();
+    for (let best = this.#best; best; ) {
+      const before: typeof best = best;
+      for (const freed of twosToFours(before.cuttings)) {
+        const key = JSON.stringify(freed);
+        if (tried.has(key)) continue;
+        tried.add(key);
+        if (this.#steps >= work) return;
+        if (this.#cutAnew(before.cuttings, freed)) break;
+      }
+      if (this.#best === before) return;
+      best = this.#best;
+      yield this.known();
+    }
+  }
+
+  /** Looks for cheaper boards for the parts of some boards of a plan: the same boards and those that the plan does not use. */
+  #cutAnew(cuttings: GridCutting[], freed: GridCutting[]): boolean {
+    const kept = cuttings.filter((each) => !freed.includes(each));
+    const free = [...this.#job.boards.keys()].filter((board) => kept.every((each) => each.board !== board));
+    const counts = new Uint16Array(this.#counts.length);
+    for (const { sections } of freed)
+      for (const { part } of sections.flatMap(({ strips }) => strips.flatMap(({ places }) => places)))
+        counts[part] = (counts[part] as number) + 1;
+    const search = new Search(
+      {
+        ...this.#job,
+        boards: free.map((board) => this.#job.boards[board] as GridBoard),
+        parts: this.#job.parts.map((part, index) => ({ ...part, count: counts[index] as number })),
+      },
+      this.#highs,
+    );
+    search.#limit = search.#priceOf(freed.map(({ board }) => free.indexOf(board)));
+    for (const _ of search.prove(repackEffort));
+    this.#steps += search.#steps;
+    if (search.#best)
+      this.#keep([...kept, ...search.#best.cuttings.map((each) => ({ ...each, board: free[each.board] as number }))]);
+    return search.#best !== undefined;
+  }
+
+  /** Whether a set of boards holds the parts, where that is found with little work; and the part values that tell most. */
+  #decide(boards: number[]): { fits: boolean | undefined; guide: Valuation } {
+    let guide = this.#area;
+    if (this.#partWorth) {
+      const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
+      const { worth, values, ratio, steps } = this.#partWorth.find(layouts, guide.worth, 60);
+      this.#steps += steps;
+      if (ratio < 1) {
+        guide = this.#value(worth, values);
+        this.#demand(guide);
+        return { fits: false, guide };
+      }
+      guide = { worth, boards: this.#layouts.map((layout) => values.get(layout) as BoardValues) };
+    }
+    if (this.#lookBothWays(boards, this.#area, 6)) return { fits: true, guide };
+    const fits = this.#pack(boards, guide, 600_000);
+    if (fits !== undefined) return { fits, guide };
+    return { fits: [this.#area, guide].some((each) => this.#lookBothWays(boards, each, 30)) || undefined, guide };
+  }
+
+  /** The same with much work: all beginnings that the part values leave, then a wide look. */
   #decideHard(boards: number[], guide: Valuation): boolean | undefined {
-    for (const each of new Set([this.#area, guide])) if (this.#lookBothWays(boards, each, 100)) return true;
-    const packing = pack({
+    const fits = this.#pack(boards, guide, 4_000_000);
+    if (fits !== undefined) return fits;
+    return [this.#area, guide].some((each) => this.#lookBothWays(boards, each, 100)) || undefined;
+  }
+
+  /** All beginnings that the part values leave, one board after the other, as far as the work allowed goes. */
+  #pack(boards: number[], guide: Valuation, most: number): boolean | undefined {
+    const { cuttings, impossible, steps } = pack({
       boards,
       counts: this.#counts,
       guide,
       limits: guide === this.#area ? [] : [this.#area],
       crosscutFirst: this.#crosscutFirst,
-      steps: 1_000_000,
+      steps: most,
     });
-    this.#steps += packing.steps;
-    if (packing.cuttings) this.#keep(packing.cuttings);
-    if (packing.impossible) this.#proofs.push(this.#outside(boards));
-    return packing.cuttings ? true : packing.impossible ? false : undefined;
+    this.#steps += steps;
+    if (cuttings) this.#keep(cuttings);
+    if (impossible) this.#proofs.push(this.#outside(boards));
+    return cuttings ? true : impossible ? false : undefined;
   }
 
   /** Small boards first, then large ones first: which of them is better cannot be told beforehand. */
@@ -253,7 +345,9 @@ class Search {
 
   #value(worth: Int32Array, known = new Map<BoardLayout, BoardValues>()): Valuation {
     const boards = this.#layouts.map((layout) => {
-      const values = known.get(layout) ?? new BoardValues(layout, worth, this.#crosscutFirst);
+      const found = known.get(layout);
+      const values = found ?? new BoardValues(layout, worth, this.#crosscutFirst);
+      if (!found) this.#steps += values.work;
       known.set(layout, values);
       return values;
     });
@@ -264,6 +358,15 @@ class Search {
     const need = this.#counts.reduce((sum, count, part) => sum + count * (worth[part] as number), 0);
     this.#proofs.push({ gives: boards.map(({ best }) => Math.min(best, need)), need });
   }
+}
+
+/** All twos, then all threes, then all fours. */
+function twosToFours<T>(of: T[]): T[][] {
+  const wider = (sets: T[][]) =>
+    sets.flatMap((set) => of.slice(of.indexOf(set.at(-1) as T) + 1).map((next) => [...set, next]));
+  const twos = wider(of.map((each) => [each]));
+  const threes = wider(twos);
+  return [...twos, ...threes, ...wider(threes)];
 }
 
 /** Area of each part, in units so coarse that all parts together come to less than a thousand million. */
