@@ -120,7 +120,7 @@ describe('a decision that cannot stand', () => {
   it('is not recorded while a rule says stop, and is with a reason, which is kept', () => {
     const job = open(commissionFolder());
     const decision = { ...brief, findings: [stop] };
-    refused(job, () => job.decide('brief', decision), 'wall under the groove: 1/16 in left, 3/16 in needed. A thinner');
+    refused(job, () => job.decide('brief', decision), 'wall under the groove: 1/16 in left, 3/16 in needed; A thinner');
     const overrides = { 'wall under the groove': 'the bottom is glued in all round' };
     expect(job.decide('brief', { ...decision, overrides }).entry?.overrides).toEqual(overrides);
   });

@@ -76,7 +76,10 @@ function refuseStops(what: string, { findings, overrides }: DecisionContent): vo
   const stop = findings.find((finding) => finding.verdict === 'stop' && !Object.hasOwn(overrides, finding.rule));
   if (!stop) return;
   const { rule, figures, reason, change } = stop;
-  const why = [figures, reason, change].filter((text) => text !== undefined && text !== '').join('; ');
+  const why = [figures, reason, change]
+    .filter((text) => text)
+    .map((text) => text?.replace(/\.$/, ''))
+    .join('; ');
   throw new ShopError(
     `${what} is not recorded: ${rule}: ${why}. To go on in spite of it, give overrides: { ${JSON.stringify(rule)}: 'your reason' }.`,
   );
