@@ -322,6 +322,6 @@ export { dewPoint, humidityFromDewPoint, humidityFromWetBulb, wetBulb } from './
 export type { ServiceMoisture } from './wood/service-moisture.js';
 export { allServiceMoisture, serviceMoisture } from './wood/service-moisture.js';
 export type { Species } from './wood/species.js';
-export { addSpecies, allSpecies, species } from './wood/species.js';
+export { addSpecies, allSpecies, species, woodName } from './wood/species.js';
 export type { DayOfYear, SwingFollowed } from './wood/swing-followed.js';
 export { swingFollowed } from './wood/swing-followed.js';

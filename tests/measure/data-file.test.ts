@@ -35,9 +35,13 @@ describe('a data file', () => {
     );
     expect(() => entryOf(read, 'hide', 'glue')).toThrow('glue: "hide" is not in the list; nearest: hide-hot');
     expect(() => entryOf(read, 'epoxi', 'glue')).toThrow('nearest: epoxy');
+    expect(entryOf(read, ' Epoxy', 'glue')).toBe(entryOf(read, 'epoxy', 'glue'));
+    expect(() => entryOf(read, 'plumtree', 'glue')).toThrow(/none is near it; possible: .*epoxy/);
   });
 
   it('offers the one that was misspelt before those that share a word', () => {
-    expect(() => species('wallnut-black')).toThrow('nearest: walnut-black,');
+    expect(() => species('wallnut-black')).toThrow('nearest: walnut-black');
+    expect(() => species('chery')).toThrow(/nearest: cherry-black/);
+    expect(() => species('qqqqqq')).toThrow(/none is near it; possible: .* and \d+ more$/);
   });
 });

@@ -8,6 +8,9 @@ export function fingerFindings(layout: Omit<FingerLayout, 'findings'>, read: Fin
   const times = fingerWidth / stockThickness;
   // Each socket is set off from the one before: a key that is off by 0.001 in is off by so much at the far edge.
   const sockets = Math.floor(count / 2);
+  // Fingers as wide as the cutter: of use where the edges stay as they are and the fingers strong enough.
+  const asWide = Math.max(2, Math.round(boardWidth / (read.cutter - play / 2)));
+  const ofUse = asWide % 2 === count % 2 && boardWidth / asWide >= stockThickness / 3;
   return [
     {
       rule: 'fingers about as wide as the stock',
@@ -28,7 +31,7 @@ export function fingerFindings(layout: Omit<FingerLayout, 'findings'>, read: Fin
       verdict: judge(setUp.passes === 1, 'watch'),
       figures: `cutter ${tape(read.cutter)}, socket ${caliper(fingerWidth + play / 2)}: ${setUp.passes} ${setUp.passes === 1 ? 'pass' : 'passes'} for each`,
       reason: 'every second setting is one more thing that can be off',
-      change: `a cutter of ${caliper(fingerWidth + play / 2)}, or ${Math.max(2, Math.round(boardWidth / (read.cutter - play / 2)))} fingers`,
+      change: `a cutter of ${caliper(fingerWidth + play / 2)}${ofUse ? `, or ${asWide} fingers` : ''}`,
     },
     {
       rule: 'jig adds up over the width',

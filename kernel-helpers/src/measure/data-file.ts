@@ -45,20 +45,34 @@ export function readEntry<T>(where: string, given: { id?: unknown }, entry: z.Zo
 }
 
 /**
- * The entry with this id.
+ * The entry with this id, in whatever case it is written.
  *
  * @param what  what the entries are, for the message: "species"
- * @throws ShopError  names the nearest ids
+ * @throws ShopError  names the ids that are near in spelling, or share a word; else some of the list
  * @internal
  */
 export function entryOf<T>(entries: ReadonlyMap<string, T>, id: string, what: string): T {
-  const entry = entries.get(id);
+  const wanted = String(id).trim().toLowerCase();
+  const entry = entries.get(id) ?? [...entries].find(([known]) => known.toLowerCase() === wanted)?.[1];
   if (entry) return entry;
-  const wanted = String(id).toLowerCase();
-  const ids = [...entries.keys()].sort((a, b) => distance(a, wanted) - distance(b, wanted));
-  const misspelt = ids.filter((known) => distance(known, wanted) <= 2);
-  const sameWord = ids.filter((known) => known.split('-').some((part) => part.length > 2 && wanted.includes(part)));
-  const near = [...new Set([...misspelt, ...sameWord])].slice(0, 6);
-  if (near.length === 0) near.push(ids[0] as string);
-  throw new ShopError(`${what}: "${id}" is not in the list; nearest: ${near.join(', ')}`);
+  const words = (known: string) =>
+    known
+      .toLowerCase()
+      .split('-')
+      .filter((word) => word.length > 2);
+  // One slip in a short word, two in a long one.
+  const slips = wanted.length > 5 ? 2 : 1;
+  const spelling = (known: string) =>
+    Math.min(...[known.toLowerCase(), ...words(known)].map((word) => distance(word, wanted)));
+  const ids = [...entries.keys()].sort(
+    (a, b) => spelling(a) - spelling(b) || distance(a, wanted) - distance(b, wanted),
+  );
+  const near = ids.filter((known) => spelling(known) <= slips || words(known).some((word) => wanted.includes(word)));
+  const some = [...entries.keys()].slice(0, 12);
+  const rest = entries.size - some.length;
+  throw new ShopError(
+    near.length > 0
+      ? `${what}: "${id}" is not in the list; nearest: ${near.slice(0, 6).join(', ')}`
+      : `${what}: "${id}" is not in the list; none is near it; possible: ${some.join(', ')}${rest > 0 ? ` and ${rest} more` : ''}`,
+  );
 }

@@ -45,6 +45,8 @@ function item(finding: Finding, override: string | undefined): string {
 
 function sentence(text: string): string {
   const trimmed = text.trim();
-  const capital = trimmed.charAt(0).toUpperCase() + trimmed.slice(1);
+  // The name of a parameter stays as it is typed in the sheet.
+  const isName = /^[a-z]+[A-Z]/.test(trimmed);
+  const capital = isName ? trimmed : trimmed.charAt(0).toUpperCase() + trimmed.slice(1);
   return escapeHtml(/[.!?]$/.test(capital) ? capital : `${capital}.`);
 }

@@ -80,6 +80,11 @@ export function species(id: string): Species {
   return own.get(id) ?? publishedById().get(id) ?? entryOf(new Map([...publishedById(), ...own]), id, 'species');
 }
 
+/** A wood as one says it, such as "black walnut": lists name it as an index does, "Walnut, black". @throws ShopError  as {@link species} */
+export function woodName(id: string): string {
+  return species(id).commonName.split(', ').reverse().join(' ').toLowerCase();
+}
+
 /** All woods, in the order of the handbook's tables; the maker's own come last. */
 export function allSpecies(): Species[] {
   return [...publishedById().values(), ...own.values()];

@@ -3,7 +3,7 @@ import type { PieceKind, SizedPiece } from '../../box/piece.js';
 import { formatLength } from '../../measure/length.js';
 import { formatMoney, type Money } from '../../money/money.js';
 import type { Quote } from '../../money/quote.js';
-import { species } from '../../wood/species.js';
+import { woodName } from '../../wood/species.js';
 import { longDay } from '../day-text.js';
 import { escapeHtml } from '../escape.js';
 import { glued } from '../table.js';
@@ -61,8 +61,7 @@ export function quotePage(content: ClientQuote): string {
   const { price, net, tax, deposit, balance, validUntil } = quote;
   const length = (inches: number) => glued(formatLength(inches, { system: brief.units, denominator: 64 }));
   const size = (...sides: number[]) => sides.map(length).join(' x ');
-  // The list names woods as an index does: "Walnut, black".
-  const wood = sentenceStart(species(brief.species).commonName.split(', ').reverse().join(' ').toLowerCase());
+  const wood = sentenceStart(woodName(brief.species));
   const plywood = piece.parts.filter(({ material }) => material === 'plywood').map(({ name }) => name);
   const what: [string, string][] = [
     ['Piece', `${brief.piece}: ${kinds[piece.kind]}`],
