@@ -21,6 +21,12 @@ describe('a brief', () => {
     expect(readBrief(asked)).toEqual(asked);
   });
 
+  it('forgives capitals and spaces in a wood and a place, and keeps both as the lists write them', () => {
+    expect(readBrief({ ...asked, species: 'Cherry-Black ', home: ' Chicago-OHare' })).toEqual(asked);
+    expect(() => readBrief({ ...asked, species: 'chery' })).toThrow('species: "chery" given; nearest: cherry-black');
+    expect(() => readBrief({ ...asked, home: 'qqqqqq' })).toThrow('home: "qqqqqq" given; none is near it; possible: ');
+  });
+
   it.each<[object, string]>([
     [{ ...inside, insideDepth: undefined }, 'insideDepth: nothing given; possible: 1/2 in to 18 in'],
     [{ insideWidth: '6 in' }, 'insideLength: nothing given; possible: 1 in to 36 in'],

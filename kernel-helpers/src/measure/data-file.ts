@@ -45,16 +45,16 @@ export function readEntry<T>(where: string, given: { id?: unknown }, entry: z.Zo
 }
 
 /**
- * The entry with this id, in whatever case it is written.
+ * The entry with this id.
  *
  * @param what  what the entries are, for the message: "species"
  * @throws ShopError  names the ids that are near in spelling, or share a word; else some of the list
  * @internal
  */
 export function entryOf<T>(entries: ReadonlyMap<string, T>, id: string, what: string): T {
-  const wanted = String(id).trim().toLowerCase();
-  const entry = entries.get(id) ?? [...entries].find(([known]) => known.toLowerCase() === wanted)?.[1];
+  const entry = entries.get(id);
   if (entry) return entry;
+  const wanted = String(id).trim().toLowerCase();
   const words = (known: string) =>
     known
       .toLowerCase()

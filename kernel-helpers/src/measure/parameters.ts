@@ -116,17 +116,28 @@ export function day(why: string): z.ZodType<string> {
 }
 
 /**
- * An id that a list knows.
+ * An id that a list knows, as the list writes it: capitals and spaces around it are forgiven.
  *
  * @param find  throws a ShopError that names the nearest ids
  * @internal
  */
 export function known(find: (id: string) => unknown, why: string): z.ZodType<string> {
-  return z.string({ error: `possible: an id from the list (${why})` }).superRefine((id, context) => {
+  const knows = (id: string) => {
     try {
       find(id);
+      return true;
+    } catch {
+      return false;
+    }
+  };
+  return z.string({ error: `possible: an id from the list (${why})` }).transform((typed, context) => {
+    const id = [typed, typed.trim().toLowerCase()].find(knows);
+    if (id !== undefined) return id;
+    try {
+      find(typed);
     } catch (error) {
       context.addIssue(`${(error as Error).message.replace(/^.*?; /, '')} (${why})`);
     }
+    return z.NEVER;
   });
 }
