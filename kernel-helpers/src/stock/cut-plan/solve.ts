@@ -3,7 +3,9 @@ import { beam } from './beam.js';
 import { chooseBoards, type Demand } from './board-choice.js';
 import { type BoardLayout, layOutBoard } from './board-layout.js';
 import { BoardValues } from './board-values.js';
+import { twosToFours, withoutBoards } from './freed-boards.js';
 import type { GridBoard, GridCutting, GridJob } from './grid-job.js';
+import { areaWorth, bulkWorth, likeness, pricesOf } from './grid-worth.js';
 import { keepOffcut } from './keep-offcut.js';
 import { pack, type Valuation } from './pack.js';
 import { PartWorth } from './part-worth.js';
@@ -231,20 +233,8 @@ class Search {
 
   /** Looks for cheaper boards for the parts of some boards of a plan: the same boards and those that the plan does not use. */
   #cutAnew(cuttings: GridCutting[], freed: GridCutting[]): boolean {
-    const kept = cuttings.filter((each) => !freed.includes(each));
-    const free = [...this.#job.boards.keys()].filter((board) => kept.every((each) => each.board !== board));
-    const counts = new Uint16Array(this.#counts.length);
-    for (const { sections } of freed)
-      for (const { part } of sections.flatMap(({ strips }) => strips.flatMap(({ places }) => places)))
-        counts[part] = (counts[part] as number) + 1;
-    const search = new Search(
-      {
-        ...this.#job,
-        boards: free.map((board) => this.#job.boards[board] as GridBoard),
-        parts: this.#job.parts.map((part, index) => ({ ...part, count: counts[index] as number })),
-      },
-      this.#highs,
-    );
+    const { kept, free, job } = withoutBoards(this.#job, cuttings, freed);
+    const search = new Search(job, this.#highs);
     search.#limit = search.#priceOf(freed.map(({ board }) => free.indexOf(board)));
     for (const _ of search.prove(repackEffort));
     this.#steps += search.#steps;
@@ -358,43 +348,4 @@ class Search {
     const need = this.#counts.reduce((sum, count, part) => sum + count * (worth[part] as number), 0);
     this.#proofs.push({ gives: boards.map(({ best }) => Math.min(best, need)), need });
   }
-}
-
-/** All twos, then all threes, then all fours. */
-function twosToFours<T>(of: T[]): T[][] {
-  const wider = (sets: T[][]) =>
-    sets.flatMap((set) => of.slice(of.indexOf(set.at(-1) as T) + 1).map((next) => [...set, next]));
-  const twos = wider(of.map((each) => [each]));
-  const threes = wider(twos);
-  return [...twos, ...threes, ...wider(threes)];
-}
-
-/** Area of each part, in units so coarse that all parts together come to less than a thousand million. */
-function areaWorth(job: GridJob): number[] {
-  const areas = job.parts.map(({ length, width }) => length * width);
-  const total = areas.reduce((sum, area, part) => sum + area * (job.parts[part]?.count ?? 0), 0);
-  const unit = Math.max(1, total / 1e8);
-  return areas.map((area) => Math.max(1, Math.round(area / unit)));
-}
-
-/** As the area, with something added for parts that are long or wide, since they are the hard ones to place. */
-function bulkWorth(job: GridJob): number[] {
-  const longest = Math.max(...job.parts.map(({ length }) => length));
-  const widest = Math.max(...job.parts.map(({ width }) => width));
-  return areaWorth(job).map((area, part) => {
-    const { length, width } = job.parts[part] as GridJob['parts'][number];
-    return Math.round(area * (1 + 0.5 * Math.max(length / longest, width / widest)));
-  });
-}
-
-/** One price for cost first and area second, where both fit into whole numbers that are exact. */
-function pricesOf(boards: GridBoard[]): number[] {
-  const areas = boards.map(({ area }) => area).reduce((sum, area) => sum + area, 0) + 1;
-  const costs = boards.map(({ cost }) => cost).reduce((sum, cost) => sum + cost, 0);
-  if (costs * areas < 2 ** 50) return boards.map(({ cost, area }) => cost * areas + area);
-  return boards.map(({ cost }) => cost);
-}
-
-function likeness({ length, width, cost, area, defects, takes }: GridBoard): string {
-  return JSON.stringify([length, width, cost, area, defects, takes]);
 }
