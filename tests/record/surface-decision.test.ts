@@ -15,7 +15,7 @@ const sanding = planSanding({ box: chest, kept: ['P120', 'P180', 'P220'], from: 
 const gluing = planGluing({ glue: 'hide-liquid', joints: 4, minutesPerJoint: 1.5, temperatureC: 20, area: 10 });
 const finishing = planFinishing({ areas: sanding.areas, finish: 'shellac', coats: 2, temperatureC: 20 });
 
-function decided(kind: 'scoop' | 'none') {
+function decided(kind: 'scoop' | 'raised pull' | 'none') {
   const handle = kind === 'none' ? undefined : layOutHandle({ box: chest, kind, lettering });
   const steps = orderOfWork({ handle: kind, sanding, gluing, finishing });
   return surfaceDecision({ lettering, handle, sanding, gluing, finishing, inside: false, steps });
@@ -29,6 +29,8 @@ it('what a sheet on the surface decides can be recorded, with a handle and witho
   }
   expect(decided('scoop').handleBit).toEqual({ radius: 0.5, depth: 0.25, passes: 2 });
   expect(decided('none').handleBit).toBeUndefined();
+  // A pull 1/2 in high: so much is taken down around it.
+  expect(decided('raised pull').handleBit?.depth).toBe(0.5);
 });
 
 it('waits for glue, between coats and until the last has cured', () => {

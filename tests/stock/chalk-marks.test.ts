@@ -7,7 +7,7 @@ const left = 'left side: seen from outside its front end is at the right';
 const right = 'right side: seen from outside its front end is at the left';
 const sides = (...rows: string[][]) => {
   const marks = chalkMarks({ parts, blanks: rows.map((row) => ({ parts: row })) });
-  return [marks['side 1'], marks['side 2']];
+  return [marks['side 1']?.words, marks['side 2']?.words];
 };
 
 describe('what is chalked on the parts', () => {
@@ -21,7 +21,17 @@ describe('what is chalked on the parts', () => {
     expect(sides(['side 1'], ['side 2'], ['front'], ['back'])).toEqual([left, right]);
   });
 
+  it('says nothing of pieces without a front between two sides', () => {
+    expect(chalkMarks({ parts, blanks: [{ parts: ['side 1', 'side 2', 'shelf 1'] }] })).toEqual({});
+  });
+
   it('says what the front is still lowered to', () => {
-    expect(chalkMarks({ parts, blanks: [{ parts: ['front'] }] }).front).toContain('comes down to 4 29/64 in');
+    const { front, back, lid } = chalkMarks({
+      parts,
+      blanks: [{ parts: ['side 1', 'front', 'side 2', 'back', 'lid'] }],
+    });
+    expect(front).toEqual({ words: expect.stringContaining('comes down to 4 29/64 in'), upright: true });
+    expect(back).toEqual({ words: '', upright: true });
+    expect(lid?.upright).toBe(false);
   });
 });

@@ -58,7 +58,8 @@ export interface SurfaceDecision {
   letteringMinutes: number;
   deepest: number;
   remaining: number;
-  /** Angle of the V-bit, degrees; the round bit that cuts the handle, how deep it goes and in how many passes. */
+  /** Angle of the V-bit, degrees; the round bit that cuts the handle, how deep it goes, around a pull from its top, and in how many
+   * passes. */
   bitAngle: number;
   handleBit?: { radius: number; depth: number; passes: number };
   handle: HandleKind | 'none';

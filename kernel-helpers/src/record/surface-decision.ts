@@ -32,7 +32,9 @@ export function surfaceDecision(worked: {
     deepest: lettering.deepest.depth,
     remaining: lettering.remaining,
     bitAngle: lettering.bitAngle,
-    ...(handle ? { handleBit: { radius: handle.bitRadius, depth: handle.depth, passes: handle.passes } } : {}),
+    ...(handle
+      ? { handleBit: { radius: handle.bitRadius, depth: handle.depth || handle.height, passes: handle.passes } }
+      : {}),
     handle: handle?.kind ?? 'none',
     lidStock: handle?.lidStock ?? lettering.field.thickness,
     removed: sanding.removed,

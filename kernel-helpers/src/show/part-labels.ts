@@ -1,5 +1,6 @@
 import type { PartsToCut } from '../stock/blanks.js';
 import type { BoardLayout } from '../stock/board-layouts.js';
+import type { ChalkMark } from '../stock/chalk-marks.js';
 import type { RoughPart } from '../stock/rough-parts.js';
 import { type DrawingOptions, lengthText } from './drawing/lengths.js';
 import { escapeHtml } from './escape.js';
@@ -18,7 +19,7 @@ import { fontFamily, ink } from './svg.js';
 export function partLabels(
   layouts: readonly BoardLayout[],
   milling: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'partOf'> },
-  options: DrawingOptions & { marks?: Record<string, string> } = {},
+  options: DrawingOptions & { marks?: Record<string, ChalkMark> } = {},
 ): string {
   const show = lengthText(options);
   const parts = layouts.flatMap(({ board, parts }) => parts.map((part) => ({ ...part, mark: board.mark })));
@@ -27,14 +28,15 @@ export function partLabels(
     const size = finished
       ? `${show(finished.length)} x ${show(finished.width)} x ${show(finished.thickness)}`
       : `${show(length)} x ${show(width)}`;
+    const chalked = options.marks?.[name];
     return (
       `<li><strong>${number} ${escapeHtml(name)}</strong><span>board ${escapeHtml(mark)}</span>` +
       `<span>rough ${escapeHtml(`${show(length)} x ${show(width)}`)}</span><span>sawn to ${escapeHtml(size)}</span>` +
-      `<span>${escapeHtml(options.marks?.[name] ?? '')}</span><span>⟷ grain${/^(lid|bottom)/.test(name) ? '' : '; lower edge here'}</span></li>`
+      `<span>${escapeHtml(chalked?.words ?? '')}</span><span>⟷ grain${chalked?.upright ? '; lower edge here' : ''}</span></li>`
     );
   });
   const hint =
-    '<h1>Part labels</h1><p>Cut apart and lay each on the outside face of its part, the arrow along the grain, the last line at the lower edge.</p>';
+    '<h1>Part labels</h1><p>Cut apart and lay each on the outside face of its part, the arrow along the grain; where one says so, its last line lies at the lower edge.</p>';
   return htmlPage({ title: 'Part labels', style, body: `<main>${hint}<ul>${labels.join('')}</ul></main>` });
 }
 

@@ -49,11 +49,12 @@ export function benchSettings(decided: {
   const size = (...sides: number[]) => sides.map(length).join(' x ');
   const { overall, parts } = piece;
   const marks = (list: { mark: string }[]) => list.map(({ mark }) => mark).join(', ');
+  const marked = Object.entries(chalkMarks({ parts, blanks, lengths: units }));
   const settings: BenchSettings = {
     'choose-boards': [
       `boards ${marks(stock.boards)}${stock.sheets.length > 0 ? `; sheet ${marks(stock.sheets)}` : ''}: where each part lies is drawn in sheet 07`,
-      'chalk on every part its name, its outside face and its lower edge',
-      ...Object.entries(chalkMarks({ parts, blanks, lengths: units })).map(([name, what]) => `${name}: ${what}`),
+      `chalk on every part its name and its outside face${marked.length > 0 ? ', on those around its lower edge too' : ''}`,
+      ...marked.filter(([, { words }]) => words).map(([name, { words }]) => `${name}: ${words}`),
     ],
     // Pieces too short for the planer stay in their blank until they are planed: they are never fed alone.
     'rough-cut': [
@@ -86,7 +87,7 @@ export function benchSettings(decided: {
     'hand-over': ['what the care note says stands on the quote: Living with it'],
     'glue-up': [
       `dry-fit first; outside ${size(overall.length, overall.width)}, diagonals alike`,
-      'the bottom goes in now',
+      ...(parts.some(({ name }) => name.includes('bottom')) ? ['the bottom goes in now'] : []),
       ...(surface ? [glueWords(surface.glue)] : []),
     ],
     'finish-1': surface ? coatWords(surface.finish) : finish === '' ? [] : [finishWords(finish)],
@@ -179,13 +180,12 @@ function letteringWords(
 ): string[] {
   const last = grades.outside.at(-1) ?? '';
   const before = grades.outside.slice(0, -1);
-  const bit = handleBit
-    ? `${handle}: round bit of ${length(handleBit.radius)} radius, ${length(handleBit.depth)} deep in ${handleBit.passes} passes; its way is in the table of sheet 08`
-    : `${handle}: as drawn in sheet 08`;
+  const bit = (of: NonNullable<typeof handleBit>) =>
+    `${handle}: round bit of ${length(of.radius)} radius, ${length(of.depth)} ${handle === 'raised pull' ? 'down all around it' : 'deep'} in ${of.passes} ${of.passes === 1 ? 'pass' : 'passes'}; its place is in the table of sheet 08`;
   return [
     ...(before.length > 0 ? [`sand the lid's top first: ${before.join(', then ')}`] : []),
     'mark the middle line of the lid, carry it onto both ends, and mark which end is the front: all places are from them',
-    ...(handle === 'none' ? [] : [bit]),
+    ...(handleBit ? [bit(handleBit)] : []),
     `letters: V-bit of ${bitAngle} degrees, no deeper than ${formatLength(deepest, { system: 'caliper' })}; lettering-template.html is full size: ${how}`,
     `then ${last} by hand, on a block`,
   ];
