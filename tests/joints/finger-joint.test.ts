@@ -87,6 +87,17 @@ describe('findings', () => {
   });
 });
 
+it('offers fingers as wide as the cutter only where the edges stay as they are and the fingers are strong enough', () => {
+  const advice = (change: Partial<Input>) =>
+    layOutFingers({ boardWidth: '4 in', stockThickness: '1/2 in', play: 0, ...change }).findings.find(({ rule }) =>
+      rule.startsWith('socket'),
+    )?.change;
+  // 4 in over 1/2 in is 8, even as 6 is; over 4/9 in it is 9, odd; over 1/8 in it is 32, each a quarter of the stock.
+  expect(advice({ fingers: 6, cutter: '1/2 in' })).toContain('or 8 fingers');
+  expect(advice({ fingers: 6, cutter: 4 / 9 })).not.toContain('fingers');
+  expect(advice({ fingers: 6, cutter: '1/8 in' })).not.toContain('fingers');
+});
+
 describe('bad input', () => {
   it.each<[Partial<Input>, string]>([
     [

@@ -36,6 +36,14 @@ describe('the drawing of the grooves', () => {
     for (const size of ['1/2 in', '1/4 in', '13/64 in', '4 in', '11 in', '7 3/4 in']) expect(texts).toContain(size);
   });
 
+  it('has one system of lengths beside its lines, the tape where both are asked for', () => {
+    const sizes = (lengths: 'both' | 'mm') =>
+      drawnBoards(box, runs, { lengths }).flatMap(({ labels }) => labels.map(({ text }) => text));
+    expect(sizes('both')).toContain('13/64 in');
+    expect(sizes('both').join()).not.toContain('mm');
+    expect(sizes('mm')).toContain('5.2 mm');
+  });
+
   it('says each reason in words', () => {
     const drawing = grooveDrawing(box, runs);
     const words = elementsOf(drawing.text, 'figcaption')

@@ -20,6 +20,11 @@ describe('a list of findings', () => {
     expect(elementsOf(text, 'p')[0]?.textContent).toBe('1 to stop for, 1 to watch, 1 in order.');
   });
 
+  it('leaves the name of a parameter as it is typed in the sheet', () => {
+    const named = { ...finding('watch', 'groove'), change: 'bottomGrooveDepth at most 5/16 in' };
+    expect(findingList([named]).text).toContain(' bottomGrooveDepth at most');
+  });
+
   it('tells figures and reason of all, and what to change of those that are not in order', () => {
     expect(items[0]).toContain(
       'Groove 3/8 in deep in 5/8 in stock. A deep groove leaves a wall that splits. To change: Groove at most 5/16 in.',
