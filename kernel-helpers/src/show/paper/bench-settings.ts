@@ -53,7 +53,7 @@ export function benchSettings(decided: {
   const settings: BenchSettings = {
     'choose-boards': [
       `boards ${marks(stock.boards)}${stock.sheets.length > 0 ? `; sheet ${marks(stock.sheets)}` : ''}: where each part lies is drawn in sheet 07`,
-      `chalk on every part its name and its outside face${marked.length > 0 ? ', on those around its lower edge too' : ''}`,
+      `chalk on every part its name and its outside face${marked.length > 0 ? '; on the four boards around, the lower edge too' : ''}`,
       ...marked.filter(([, { words }]) => words).map(([name, { words }]) => `${name}: ${words}`),
     ],
     // Pieces too short for the planer stay in their blank until they are planed: they are never fed alone.
