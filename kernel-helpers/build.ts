@@ -21,7 +21,11 @@ process.on('exit', () => {
 // loads a quarter sooner; names stay, for stacks.
 await build({
   absWorkingDir: here,
-  entryPoints: { index: 'src/index.ts', command: 'src/runner/command.ts', 'cut-worker': 'src/runner/cut-worker.ts' },
+  entryPoints: {
+    index: 'src/index.ts',
+    command: 'src/runner/commands/command.ts',
+    'cut-worker': 'src/runner/cuts/cut-worker.ts',
+  },
   outdir: next,
   bundle: true,
   splitting: true,
@@ -42,7 +46,7 @@ await build({
 
 // Preloaded into kernels as they stand, before any module loader of ours.
 for (const name of ['kernel-guard.cjs', 'kernel-output.cjs'])
-  copyFileSync(join(here, 'src/runner', name), join(next, name));
+  copyFileSync(join(here, 'src/runner/kernel', name), join(next, name));
 
 const tsc = createRequire(import.meta.url).resolve('typescript/bin/tsc');
 const loose = join(next, 'declarations');

@@ -7,11 +7,11 @@ import { readdirSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import type { Kernel } from '../../kernel-helpers/src/runner/kernel.js';
-import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
-import { pythonEnvironment } from '../../kernel-helpers/src/runner/python-environment.js';
-import { codeCells } from '../../kernel-helpers/src/runner/run-sheet.js';
-import { startKernel } from '../../kernel-helpers/src/runner/start-kernel.js';
+import type { Kernel } from '../../kernel-helpers/src/runner/kernel/kernel.js';
+import { startKernel } from '../../kernel-helpers/src/runner/kernel/start-kernel.js';
+import { pythonEnvironment } from '../../kernel-helpers/src/runner/lab/python-environment.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
+import { codeCells } from '../../kernel-helpers/src/runner/sheets/run-sheet.js';
 import { root, templateCommission } from '../sheets/setting.js';
 
 const rounds = Number(parseArgs({ options: { rounds: { type: 'string', default: '5' } } }).values.rounds);

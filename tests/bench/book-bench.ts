@@ -7,8 +7,8 @@ import { mkdirSync, mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { inventShop } from '../record/invented-shop.js';
 import { command, root, templateCommission } from '../sheets/setting.js';
+import { inventShop } from '../shop/invented-shop.js';
 
 const rounds = Number(parseArgs({ options: { rounds: { type: 'string', default: '3' } } }).values.rounds);
 const median = (values: number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] as number;

@@ -1,14 +1,14 @@
 /**
  * `npm run bench`, second part: how long wood takes to work out, as medians, and how the time grows.
  */
-import { fitOdds } from '../../kernel-helpers/src/box/fit-odds.js';
-import { lidFit } from '../../kernel-helpers/src/box/lid-fit.js';
-import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
-import { yearOfAir } from '../../kernel-helpers/src/wood/air.js';
-import { conditionsOf } from '../../kernel-helpers/src/wood/board-in-air.js';
-import { dailyAir } from '../../kernel-helpers/src/wood/daily-air.js';
-import { moistureThroughTime } from '../../kernel-helpers/src/wood/drying.js';
-import { Slab } from '../../kernel-helpers/src/wood/slab.js';
+import { fitOdds } from '../../kernel-helpers/src/fit/fit-odds.js';
+import { lidFit } from '../../kernel-helpers/src/fit/lid-fit.js';
+import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
+import { yearOfAir } from '../../kernel-helpers/src/wood/air/air.js';
+import { dailyAir } from '../../kernel-helpers/src/wood/air/daily-air.js';
+import { conditionsOf } from '../../kernel-helpers/src/wood/drying/board-in-air.js';
+import { moistureThroughTime } from '../../kernel-helpers/src/wood/drying/drying.js';
+import { Slab } from '../../kernel-helpers/src/wood/drying/slab.js';
 import { medianOf, say } from './timing.js';
 
 const months = yearOfAir({

@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { formatLength } from '../../kernel-helpers/src/measure/length.js';
-import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { drawnWidth, keepPicture, startBrowser } from './chromium.js';
 import { lidSheet, savedPictures } from './lid-sheet.js';
 import { type RunningLab, startLab } from './start-lab.js';

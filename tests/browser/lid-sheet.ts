@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 
 /** The lid's sheet in a commission's folder: the one with the most to look at. */
 export function lidSheet(folder: string): string {

@@ -1,18 +1,18 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { sizeBookcase } from '../../kernel-helpers/src/box/bookcase.js';
-import { sizeDrawer } from '../../kernel-helpers/src/box/drawer.js';
-import { drawnBookcase } from '../../kernel-helpers/src/box/drawn-bookcase.js';
-import { drawnDrawer } from '../../kernel-helpers/src/box/drawn-drawer.js';
-import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
+import { sizeBookcase } from '../../kernel-helpers/src/piece/bookcase/bookcase.js';
+import { drawnBookcase } from '../../kernel-helpers/src/piece/bookcase/drawn-bookcase.js';
+import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
+import { sizeDrawer } from '../../kernel-helpers/src/piece/drawer/drawer.js';
+import { drawnDrawer } from '../../kernel-helpers/src/piece/drawer/drawn-drawer.js';
 import { letterFace } from '../../kernel-helpers/src/record/letter-face.js';
 import { jointTemplate } from '../../kernel-helpers/src/show/drawing/joint-template.js';
 import { letteringTemplate } from '../../kernel-helpers/src/show/drawing/lettering-template.js';
 import { pieceStick, storyStick } from '../../kernel-helpers/src/show/drawing/story-stick.js';
-import { layOutHandle } from '../../kernel-helpers/src/surface/handle.js';
-import { layOutLettering } from '../../kernel-helpers/src/surface/lettering.js';
-import { yearOfAir } from '../../kernel-helpers/src/wood/air.js';
+import { layOutHandle } from '../../kernel-helpers/src/surface/handle/handle.js';
+import { layOutLettering } from '../../kernel-helpers/src/surface/lettering/lettering.js';
+import { yearOfAir } from '../../kernel-helpers/src/wood/air/air.js';
 import { keepPicture, startBrowser } from './chromium.js';
 
 let browser: Browser;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { boxGroovePasses, groovePasses } from '../../kernel-helpers/src/joints/groove-passes.js';
+import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 
 type Input = Parameters<typeof groovePasses>[0];
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
 import { layOutFingers } from '../../kernel-helpers/src/joints/finger-joint.js';
 import { grooveFindings } from '../../kernel-helpers/src/joints/groove-findings.js';
 import { grooveRuns } from '../../kernel-helpers/src/joints/groove-runs.js';
 import { hiddenHeights, nearestHiddenHeight } from '../../kernel-helpers/src/joints/hidden-heights.js';
+import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 
 const box = sizeBox({
   insideLength: '9 1/2 in',

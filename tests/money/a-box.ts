@@ -1,8 +1,8 @@
-import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
 import { layOutFingers } from '../../kernel-helpers/src/joints/finger-joint.js';
 import { layOutKeyedMitre } from '../../kernel-helpers/src/joints/keyed-mitre.js';
 import { layOutRabbet } from '../../kernel-helpers/src/joints/rabbet.js';
+import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 
 /** A box, invented, and its corner in each of the four joints. */
 export const box = sizeBox({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { offersSideBySide } from '../../kernel-helpers/src/money/offers.js';
 import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
-import { priceLevers } from '../../kernel-helpers/src/money/price-levers.js';
+import { priceLevers } from '../../kernel-helpers/src/money/price-sensitivity.js';
 import { box, dovetails, fingers } from './a-box.js';
 
 const work = { box, boards: 1, letters: 7, coats: 3 };

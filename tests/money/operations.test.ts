@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { boxCounts, boxOperations } from '../../kernel-helpers/src/money/operations.js';
-import { cautions } from '../../kernel-helpers/src/show/cautions.js';
+import { cautions } from '../../kernel-helpers/src/show/tables/cautions.js';
 import { box, dovetails, fingers, keyedMitre, rabbet } from './a-box.js';
 
 const work = { box, boards: 2, letters: 7, coats: 3 };

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 
 export const root = join(import.meta.dirname, '..', '..');
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import dictionary from 'dictionary-en-gb';
 import nspell from 'nspell';
 import { expect, test } from 'vitest';
-import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { notebooks, proseOf, root, withoutCode } from './markdown-of.js';
 
 const spelling = nspell(dictionary);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../kernel-helpers/src/measure/formula.js';
-import { threePointMean } from '../../kernel-helpers/src/money/three-points.js';
+import { threePointMean } from '../../kernel-helpers/src/money/pert.js';
 import { criticalPath } from '../../kernel-helpers/src/time/critical-path.js';
 
 /*

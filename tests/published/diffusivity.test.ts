@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { diffusivity, diffusivityDoubt } from '../../kernel-helpers/src/wood/diffusivity.js';
+import { diffusivity, diffusivityDoubt } from '../../kernel-helpers/src/wood/drying/diffusivity.js';
 import { species } from '../../kernel-helpers/src/wood/species.js';
 import computed from './siau-diffusivity.json';
 

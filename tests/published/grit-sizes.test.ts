@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { allGrits, grit } from '../../kernel-helpers/src/surface/grits.js';
+import { allGrits, grit } from '../../kernel-helpers/src/surface/finish/grits.js';
 
 /*
  * Average grain of coated abrasives, micrometres, against print other than the one each figure was taken from.

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { parseLength } from '../../kernel-helpers/src/measure/length.js';
-import { boardFeet } from '../../kernel-helpers/src/stock/board-feet.js';
-import { lumberGrade } from '../../kernel-helpers/src/stock/lumber-data.js';
-import { lumberTally, surfacedThickness } from '../../kernel-helpers/src/stock/lumber-tally.js';
+import { boardFeet } from '../../kernel-helpers/src/stock/boards/board-feet.js';
+import { lumberGrade } from '../../kernel-helpers/src/stock/boards/lumber-data.js';
+import { lumberTally, surfacedThickness } from '../../kernel-helpers/src/stock/boards/lumber-tally.js';
 import printed from './lumber-conventions.json';
 
 /** A mixed number as it is printed. */

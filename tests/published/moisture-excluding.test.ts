@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { finishResistance, keptOut } from '../../kernel-helpers/src/wood/finish-resistance.js';
-import { allMoistureExcluding } from '../../kernel-helpers/src/wood/moisture-excluding.js';
+import { finishResistance, keptOut } from '../../kernel-helpers/src/wood/drying/finish-resistance.js';
+import { allMoistureExcluding } from '../../kernel-helpers/src/wood/drying/moisture-excluding.js';
 
 /**
  * Wood Handbook FPL-GTR-190 (2010), table 16-3 (after Feist, Little and Wennesheimer 1985): each finish's resistance is

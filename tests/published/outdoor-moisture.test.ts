@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { climate } from '../../kernel-helpers/src/wood/air.js';
+import { climate } from '../../kernel-helpers/src/wood/air/air.js';
 import { equilibriumMoisture } from '../../kernel-helpers/src/wood/emc.js';
 import printed from './wood-handbook-table-13-1.json';
 

@@ -4,7 +4,7 @@ import {
   humidityFromWetBulb,
   saturationPressure,
   wetBulb,
-} from '../../kernel-helpers/src/wood/psychrometrics.js';
+} from '../../kernel-helpers/src/wood/air/psychrometrics.js';
 
 /**
  * ASHRAE Handbook Fundamentals (2017), SI edition, chapter 1. The handbook was not read; rows marked `memory` are

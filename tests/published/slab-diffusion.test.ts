@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { Slab, type SlabConditions } from '../../kernel-helpers/src/wood/slab.js';
+import { Slab, type SlabConditions } from '../../kernel-helpers/src/wood/drying/slab.js';
 import values from './slab-check-values.json';
 import { firstKind, firstKindCentre, periodic, thirdKind } from './slab-series.js';
 

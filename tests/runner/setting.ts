@@ -1,8 +1,8 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
-import type { Cell, Notebook } from '../../kernel-helpers/src/runner/notebook.js';
-import { notebookText } from '../../kernel-helpers/src/runner/notebook.js';
+import type { Cell, Notebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
+import { notebookText } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 
 const work = join(import.meta.dirname, '..', '.work');
 

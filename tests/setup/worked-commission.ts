@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { newCommission } from '../../kernel-helpers/src/record/new-commission.js';
-import { notebookText, readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { notebookText, readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 
 /** A client's name as someone up to no good would write it. */
 export const hostileClient = '<script>document.title = "taken"</script>';

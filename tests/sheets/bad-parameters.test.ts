@@ -1,7 +1,7 @@
 import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { runSheets } from '../../kernel-helpers/src/runner/run-sheets.js';
+import { runSheets } from '../../kernel-helpers/src/runner/sheets/run-sheets.js';
 import { changeParameter, command, copyOf, digests, templateCommission } from './setting.js';
 
 let folder: string;

@@ -3,11 +3,11 @@ import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Actuals } from '../../kernel-helpers/src/money/actuals.js';
 import { soundEntries } from '../../kernel-helpers/src/record/record-file.js';
-import { shopBook } from '../../kernel-helpers/src/record/shop-book.js';
 import { latest } from '../../kernel-helpers/src/record/stale.js';
-import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
-import { runSheet } from '../../kernel-helpers/src/runner/run-sheet.js';
-import { startKernel } from '../../kernel-helpers/src/runner/start-kernel.js';
+import { startKernel } from '../../kernel-helpers/src/runner/kernel/start-kernel.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
+import { runSheet } from '../../kernel-helpers/src/runner/sheets/run-sheet.js';
+import { shopBook } from '../../kernel-helpers/src/shop/shop-book.js';
 import { changeParameter, command, copyOf, root, templateCommission } from './setting.js';
 
 const closing = '11-closing.ipynb';

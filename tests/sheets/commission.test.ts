@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { checkCommission } from '../../kernel-helpers/src/record/check.js';
-import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { changeParameter, command, copyOf, decided, digests, templateCommission } from './setting.js';
 
 let folder: string;

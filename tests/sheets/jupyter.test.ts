@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { compareRecords } from '../../kernel-helpers/src/record/compare.js';
 import { readRecord } from '../../kernel-helpers/src/record/record-file.js';
-import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { command, decided, root, templateCommission } from './setting.js';
 
 const { python, variables } = inject('python');

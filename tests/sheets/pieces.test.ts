@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkCommission } from '../../kernel-helpers/src/record/check.js';
 import { newCommission } from '../../kernel-helpers/src/record/new-commission.js';
-import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { changeParameter, root } from './setting.js';
 
 const kinds = ['bookcase', 'drawer', 'frame-and-panel', 'solid-top'];

@@ -2,7 +2,7 @@ import { readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { soundEntries } from '../../kernel-helpers/src/record/record-file.js';
-import { runSheets } from '../../kernel-helpers/src/runner/run-sheets.js';
+import { runSheets } from '../../kernel-helpers/src/runner/sheets/run-sheets.js';
 import { changeParameter, command, copyOf, templateCommission } from './setting.js';
 
 interface Measured {

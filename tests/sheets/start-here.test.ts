@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { checkCommission } from '../../kernel-helpers/src/record/check.js';
-import type { Kernel } from '../../kernel-helpers/src/runner/kernel.js';
-import { readNotebook } from '../../kernel-helpers/src/runner/notebook.js';
-import { codeCells } from '../../kernel-helpers/src/runner/run-sheet.js';
-import { startKernel } from '../../kernel-helpers/src/runner/start-kernel.js';
+import type { Kernel } from '../../kernel-helpers/src/runner/kernel/kernel.js';
+import { startKernel } from '../../kernel-helpers/src/runner/kernel/start-kernel.js';
+import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
+import { codeCells } from '../../kernel-helpers/src/runner/sheets/run-sheet.js';
 import { changeParameter, command, decided, root, templateCommission } from './setting.js';
 
 const sheet = readNotebook(join(root, 'worksheets', 'start-here.ipynb'));

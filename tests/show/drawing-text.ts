@@ -1,4 +1,4 @@
-import type { Shown } from '../../kernel-helpers/src/show/shown.js';
+import type { Shown } from '../../kernel-helpers/src/show/kit/display.js';
 import type { Read } from './read-html.js';
 import { type Label, pictureOf } from './read-svg.js';
 

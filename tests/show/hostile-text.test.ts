@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { drawnBox } from '../../kernel-helpers/src/box/drawn-box.js';
-import { sizeBox } from '../../kernel-helpers/src/box/size-box.js';
+import { drawnBox } from '../../kernel-helpers/src/piece/box/drawn-box.js';
+import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 import { pieceDrawing } from '../../kernel-helpers/src/show/drawing/piece-drawing.js';
-import { escapeHtml, markdown } from '../../kernel-helpers/src/show/escape.js';
-import { figure } from '../../kernel-helpers/src/show/figure.js';
-import { findingList } from '../../kernel-helpers/src/show/finding-list.js';
+import { escapeHtml, markdown } from '../../kernel-helpers/src/show/kit/escape.js';
+import { figure } from '../../kernel-helpers/src/show/kit/figure.js';
+import { element, label, svgPicture } from '../../kernel-helpers/src/show/kit/svg.js';
+import { table } from '../../kernel-helpers/src/show/kit/table.js';
 import { commissionPage } from '../../kernel-helpers/src/show/page/commission-page.js';
 import { proseHtml } from '../../kernel-helpers/src/show/page/prose.js';
-import { plot } from '../../kernel-helpers/src/show/plot.js';
-import { element, label, svgPicture } from '../../kernel-helpers/src/show/svg.js';
-import { table } from '../../kernel-helpers/src/show/table.js';
-import { working } from '../../kernel-helpers/src/show/working.js';
+import { plot } from '../../kernel-helpers/src/show/plots/plot.js';
+import { findingList } from '../../kernel-helpers/src/show/tables/finding-list.js';
+import { working } from '../../kernel-helpers/src/show/working/working.js';
 import { dangerous, elementsOf, readHtml, svgOf } from './read-html.js';
 import { pictureOf } from './read-svg.js';
 

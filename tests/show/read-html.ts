@@ -1,5 +1,5 @@
 import { parseHTML } from 'linkedom';
-import type { Shown } from '../../kernel-helpers/src/show/shown.js';
+import type { Shown } from '../../kernel-helpers/src/show/kit/display.js';
 
 /** The part of a DOM element that these tests read; the project has no DOM types. */
 export interface Read {

@@ -1,5 +1,5 @@
 import { parseHTML } from 'linkedom';
-import type { Shown } from '../../kernel-helpers/src/show/shown.js';
+import type { Shown } from '../../kernel-helpers/src/show/kit/display.js';
 import { type Read, svgOf } from './read-html.js';
 
 /** A label as it stands in a picture, pixels from the upper left corner. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { estimateHours } from '../../kernel-helpers/src/money/hours.js';
 import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
-import { threePointMoments } from '../../kernel-helpers/src/money/three-points.js';
+import { threePointMoments } from '../../kernel-helpers/src/money/pert.js';
 import { benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
 import { criticalPath } from '../../kernel-helpers/src/time/critical-path.js';
 import { box, dovetails, fingers, keyedMitre, rabbet } from '../money/a-box.js';

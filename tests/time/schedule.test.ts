@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
-import type { ThreePoints } from '../../kernel-helpers/src/money/three-points.js';
+import type { ThreePoints } from '../../kernel-helpers/src/money/pert.js';
 import { type BenchStep, benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
 import { laterStarts } from '../../kernel-helpers/src/time/later-starts.js';
 import { schedule } from '../../kernel-helpers/src/time/schedule.js';

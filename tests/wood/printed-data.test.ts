@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { allMoistureExcluding, moistureExcluding } from '../../kernel-helpers/src/wood/moisture-excluding.js';
+import { allMoistureExcluding, moistureExcluding } from '../../kernel-helpers/src/wood/drying/moisture-excluding.js';
 import { allServiceMoisture, serviceMoisture } from '../../kernel-helpers/src/wood/service-moisture.js';
 
 describe('finishes', () => {

@@ -1,4 +1,4 @@
-import type { Joint } from '../box/brief.js';
+import type { Joint } from '../piece/brief.js';
 import { type DovetailInput, type DovetailLayout, type JointPiece, layOutDovetails } from './dovetails.js';
 import { type FingerInput, type FingerLayout, layOutFingers } from './finger-joint.js';
 

@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import type { SizedBox } from '../box/size-box.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { judge, rounding, tape } from '../measure/verdict.js';
+import type { SizedBox } from '../piece/box/size-box.js';
 
 const source = 'common practice, no source';
 

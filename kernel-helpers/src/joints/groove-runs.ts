@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import type { Groove, SizedBox } from '../box/size-box.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { rounding } from '../measure/verdict.js';
+import type { Groove, SizedBox } from '../piece/box/size-box.js';
 import { type CornerLayout, cornerPieces, type FirstBoards } from './corner.js';
 import { hiddenHeights } from './hidden-heights.js';
 

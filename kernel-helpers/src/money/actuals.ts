@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { amount, day, oneOf, readParameters, words } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
-import { boardFeet } from '../stock/board-feet.js';
-import type { Board } from '../stock/boards.js';
+import { boardFeet } from '../stock/boards/board-feet.js';
+import type { Board } from '../stock/boards/boards.js';
 
 /** A stretch of work as it is typed: from a start to a stop on one day, or the hours of it. */
 export interface TypedWork {

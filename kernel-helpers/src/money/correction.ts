@@ -1,7 +1,7 @@
 import { evaluate, type Formula } from '../measure/formula.js';
 import { ShopError } from '../measure/shop-error.js';
 import type { Operation } from './operations.js';
-import type { ThreePoints } from './three-points.js';
+import type { ThreePoints } from './pert.js';
 
 /** What past pieces say of one operation's estimate. */
 export interface Correction {

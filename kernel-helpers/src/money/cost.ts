@@ -2,8 +2,8 @@ import { z } from 'zod';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { amount, readParameters, words } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
-import { boardFeet } from '../stock/board-feet.js';
-import type { Board } from '../stock/boards.js';
+import { boardFeet } from '../stock/boards/board-feet.js';
+import type { Board } from '../stock/boards/boards.js';
 import { addMoney, type Money, money, shareOfMoney } from './money.js';
 
 /** What a piece costs the shop, line by line. */

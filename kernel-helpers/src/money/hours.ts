@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { amount, readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { boxOperations, type Counted, type Counts, type Operation } from './operations.js';
-import { percentiles, type ThreePoints, threePointMoments, threePointQuantile } from './three-points.js';
+import { percentiles, type ThreePoints, threePointMoments, threePointQuantile } from './pert.js';
 
 /** Hours of one operation, or of all. */
 export interface Hours {

@@ -1,5 +1,5 @@
 import { boxOperations, type JointLayout, jointCounts, type Operation } from './operations.js';
-import { threePointMoments } from './three-points.js';
+import { threePointMoments } from './pert.js';
 
 /**
  * What a joint takes: means of the operations that are counted by its tails, fingers, mitres, keys or rabbets, so that a

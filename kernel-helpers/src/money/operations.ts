@@ -1,13 +1,13 @@
 import { z } from 'zod';
 import data from '../../../data/operations.json';
-import type { SizedPiece } from '../box/piece.js';
 import type { DovetailLayout } from '../joints/dovetails.js';
 import type { FingerLayout } from '../joints/finger-joint.js';
 import type { KeyedMitreLayout } from '../joints/keyed-mitre.js';
 import type { RabbetLayout } from '../joints/rabbet.js';
 import { readEntries } from '../measure/data-file.js';
 import { amount, readParameters } from '../measure/parameters.js';
-import type { ThreePoints } from './three-points.js';
+import type { SizedPiece } from '../piece/piece.js';
+import type { ThreePoints } from './pert.js';
 
 const counted = [
   'piece',

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { type Entry, type EntryContent, type Head, lineShape } from './entry.js';
-import { deepFreeze } from './plain.js';
+import { deepFreeze } from './json-value.js';
 
 /** Something wrong with one line of a record. */
 export interface Fault {

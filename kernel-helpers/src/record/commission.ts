@@ -1,7 +1,8 @@
 import { readFileSync, statSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
+import { diskError, isSystemError } from '../disk/disk-error.js';
 import { ShopError } from '../measure/shop-error.js';
-import type { StockOffered } from '../stock/shop-stock.js';
+import type { StockOffered } from '../stock/boards/shop-stock.js';
 import { sha256 } from './chain.js';
 import {
   contentDifferences,
@@ -14,9 +15,8 @@ import {
 import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
 import type { Decisions } from './decisions.js';
 import { demonstration, isCommission } from './demonstration.js';
-import { diskError, isSystemError } from './disk-error.js';
 import type { Entry, Head, Versions } from './entry.js';
-import { keepFile } from './kept-file.js';
+import { keepFile } from './output-file.js';
 import { appendEntry, soundEntries } from './record-file.js';
 import { sheetLinks } from './sheets.js';
 import { type StockTaken, stockOffered, turnStock } from './shop-stock-file.js';

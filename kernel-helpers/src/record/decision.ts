@@ -3,7 +3,7 @@ import type { Finding } from '../measure/finding.js';
 import { ShopError } from '../measure/shop-error.js';
 import { type Difference, differences } from './differences.js';
 import { type Entry, findingShape } from './entry.js';
-import { plainCopy } from './plain.js';
+import { plainCopy } from './json-value.js';
 
 /** A decision as a sheet hands it over. */
 export interface Decision<Results = unknown> {

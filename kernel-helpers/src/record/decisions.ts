@@ -1,9 +1,7 @@
 import { z } from 'zod';
-import { type Brief, briefFields } from '../box/brief.js';
-import type { LidFit } from '../box/lid-fit.js';
-import type { LidMeasured } from '../box/lid-measured.js';
-import type { SizedPiece } from '../box/piece.js';
-import type { MonthOfMoisture } from '../box/seasonal-fit.js';
+import type { LidFit } from '../fit/lid-fit.js';
+import type { LidMeasured } from '../fit/lid-measured.js';
+import type { MonthOfMoisture } from '../fit/seasonal-fit.js';
 import type { CornerLayout, FirstBoards } from '../joints/corner.js';
 import type { GrooveRun } from '../joints/groove-runs.js';
 import type { Actuals, ClientAnswer } from '../money/actuals.js';
@@ -11,12 +9,14 @@ import type { Cost } from '../money/cost.js';
 import type { Hours, HoursEstimate } from '../money/hours.js';
 import type { Counts } from '../money/operations.js';
 import type { Quote } from '../money/quote.js';
-import type { Board } from '../stock/boards.js';
+import { type Brief, briefFields } from '../piece/brief.js';
+import type { SizedPiece } from '../piece/piece.js';
+import type { Board } from '../stock/boards/boards.js';
 import type { CutPlan } from '../stock/cut-plan/plan.js';
-import type { MillingLoss } from '../stock/milling-loss.js';
-import type { HandleKind } from '../surface/handle.js';
+import type { MillingLoss } from '../stock/milling/milling-loss.js';
+import type { HandleKind } from '../surface/handle/handle.js';
 import type { Schedule } from '../time/schedule.js';
-import type { MonthOfAir } from '../wood/air.js';
+import type { MonthOfAir } from '../wood/air/air.js';
 
 /** The air the piece will live in, and the moisture its lid reaches there under its finish. */
 export interface AirDecision {

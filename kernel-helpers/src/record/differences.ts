@@ -1,4 +1,4 @@
-import { joinPath } from './plain.js';
+import { joinPath } from './json-value.js';
 
 /** One value that is not what it was. `undefined` stands for a value that is not there. */
 export interface Difference {

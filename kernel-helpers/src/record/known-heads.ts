@@ -1,11 +1,11 @@
 import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { z } from 'zod';
+import { diskError } from '../disk/disk-error.js';
+import { withLock } from '../disk/lock.js';
 import { ShopError } from '../measure/shop-error.js';
 import { isCommission } from './demonstration.js';
-import { diskError } from './disk-error.js';
 import type { Entry, Head } from './entry.js';
-import { withLock } from './lock.js';
 import { soundEntries } from './record-file.js';
 
 /** The shop's own book of where each record ended when it was last seen: beside the commissions' folders, not in them. */

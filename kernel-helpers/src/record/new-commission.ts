@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, relative, sep } from 'node:path';
+import { diskError } from '../disk/disk-error.js';
 import { ShopError } from '../measure/shop-error.js';
-import { diskError } from './disk-error.js';
 import { templateSheets } from './template-sheets.js';
 
 /** A commission's folder, just made. */

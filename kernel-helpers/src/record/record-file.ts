@@ -1,11 +1,11 @@
 import { closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { diskError, isSystemError } from '../disk/disk-error.js';
+import { sweepLock, withLock } from '../disk/lock.js';
+import { writeDurably } from '../disk/write-durably.js';
 import { ShopError } from '../measure/shop-error.js';
 import { type Chain, type Fault, nextLine, readChain, sha256 } from './chain.js';
-import { diskError, isSystemError } from './disk-error.js';
 import type { Entry, EntryContent } from './entry.js';
-import { sweepLock, withLock } from './lock.js';
-import { writeDurably } from './write-durably.js';
 
 /** The record's file name in a commission's folder. @internal */
 export const recordName = 'record.jsonl';

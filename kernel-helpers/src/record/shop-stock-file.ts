@@ -1,10 +1,10 @@
 import { closeSync, existsSync, fsyncSync, openSync, readFileSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import { diskError } from '../disk/disk-error.js';
+import { sweepLock, withLock } from '../disk/lock.js';
 import { ShopError } from '../measure/shop-error.js';
-import type { Board } from '../stock/boards.js';
-import { readShopStock, type ShopStock, type StockOffered, stockAfter, stockFor } from '../stock/shop-stock.js';
-import { diskError } from './disk-error.js';
-import { sweepLock, withLock } from './lock.js';
+import type { Board } from '../stock/boards/boards.js';
+import { readShopStock, type ShopStock, type StockOffered, stockAfter, stockFor } from '../stock/boards/shop-stock.js';
 
 /** The shop's stock, in data/ above the commissions. */
 const stockName = 'stock.json';

@@ -1,9 +1,9 @@
-import type { Finishing } from '../surface/finishing.js';
-import type { Gluing } from '../surface/gluing.js';
-import type { Handle } from '../surface/handle.js';
-import type { Lettering } from '../surface/lettering.js';
+import type { Finishing } from '../surface/finish/finishing.js';
+import type { Gluing } from '../surface/finish/gluing.js';
+import type { SandingPlan } from '../surface/finish/sanding.js';
+import type { Handle } from '../surface/handle/handle.js';
+import type { Lettering } from '../surface/lettering/lettering.js';
 import type { SurfaceStep } from '../surface/order-of-work.js';
-import type { SandingPlan } from '../surface/sanding.js';
 import type { SurfaceDecision } from './decisions.js';
 
 /**

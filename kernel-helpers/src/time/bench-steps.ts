@@ -2,8 +2,8 @@ import { z } from 'zod';
 import { amount, readParameters } from '../measure/parameters.js';
 import { estimateHours } from '../money/hours.js';
 import { boxOperations, type Counts, type Operation, type Waiting } from '../money/operations.js';
-import type { ThreePoints } from '../money/three-points.js';
-import type { Finish } from '../surface/finishes.js';
+import type { ThreePoints } from '../money/pert.js';
+import type { Finish } from '../surface/finish/finishes.js';
 
 /** One step at the bench, as a schedule takes it. */
 export interface BenchStep {

@@ -1,5 +1,5 @@
 import { randomLcg } from 'd3-random';
-import { threePointQuantile } from '../money/three-points.js';
+import { threePointQuantile } from '../money/pert.js';
 import { dayOfHour, hourAt, type WorkingDays, waitOver } from './calendar.js';
 import type { StepRun } from './run-through.js';
 

@@ -1,5 +1,5 @@
 import { ShopError } from '../measure/shop-error.js';
-import { type ThreePoints, threePointMoments } from '../money/three-points.js';
+import { type ThreePoints, threePointMoments } from '../money/pert.js';
 import type { BenchStep } from './bench-steps.js';
 import { dayOfHour, hourAt, type WorkingDays, waitOver } from './calendar.js';
 import { criticalPath } from './critical-path.js';

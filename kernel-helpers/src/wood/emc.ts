@@ -1,7 +1,7 @@
 import { bisect } from '../measure/bisect.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { ShopError } from '../measure/shop-error.js';
-import { type Air, readAir } from './air-fields.js';
+import { type Air, readAir } from './air/air-fields.js';
 
 const source =
   'Wood Handbook FPL-GTR-282 (2021), eq. 4-5 (Hailwood and Horrobin; constants of Simpson 1973), Celsius form; printed as a table in FPL-GTR-190 (2010), table 4-2';

@@ -1,7 +1,7 @@
-import type { BoardLayout, NumberedCut, NumberedPart } from '../../stock/board-layouts.js';
-import { figure } from '../figure.js';
-import type { Shown } from '../shown.js';
-import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../svg.js';
+import type { BoardLayout, NumberedCut, NumberedPart } from '../../stock/cutting/board-layouts.js';
+import type { Shown } from '../kit/display.js';
+import { figure } from '../kit/figure.js';
+import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../kit/svg.js';
 import { type Box, inLedRows, placesInside, Taken } from './free-place.js';
 import { hatching } from './hatching.js';
 import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';

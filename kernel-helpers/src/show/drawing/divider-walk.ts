@@ -1,8 +1,8 @@
 import type { DovetailLayout } from '../../joints/dovetails.js';
-import { figure } from '../figure.js';
-import { spreadApart } from '../label-places.js';
-import type { Shown } from '../shown.js';
-import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../svg.js';
+import type { Shown } from '../kit/display.js';
+import { figure } from '../kit/figure.js';
+import { spreadApart } from '../kit/label-places.js';
+import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../kit/svg.js';
 import { overLines, turned } from './dimension.js';
 import { type DrawingOptions, dimensionText, lengthText, settingText } from './lengths.js';
 import { arrowhead, strokes } from './lines.js';

@@ -1,7 +1,7 @@
 import { DxfWriter, LWPolylineFlags, point3d, Units } from '@tarikjabiri/dxf';
-import type { Piece } from '../../box/piece.js';
 import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
+import type { Piece } from '../../piece/piece.js';
 import type { Point } from './lines.js';
 import { rectangle } from './view.js';
 

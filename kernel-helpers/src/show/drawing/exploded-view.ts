@@ -1,8 +1,8 @@
-import { type DrawnPiece, extent, type Solid, type Span } from '../../box/drawn-piece.js';
-import { figure } from '../figure.js';
-import { spreadApart } from '../label-places.js';
-import type { Shown } from '../shown.js';
-import { element, fontSize, ink, label, line, svgPicture, textWidth } from '../svg.js';
+import { type DrawnPiece, extent, type Solid, type Span } from '../../piece/drawn-piece.js';
+import type { Shown } from '../kit/display.js';
+import { figure } from '../kit/figure.js';
+import { spreadApart } from '../kit/label-places.js';
+import { element, fontSize, ink, label, line, svgPicture, textWidth } from '../kit/svg.js';
 import { type Point, strokes } from './lines.js';
 import { pageWidth } from './sheet.js';
 

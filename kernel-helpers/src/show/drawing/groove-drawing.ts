@@ -1,8 +1,8 @@
-import type { SizedBox } from '../../box/size-box.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { figure } from '../figure.js';
-import type { Shown } from '../shown.js';
+import type { SizedBox } from '../../piece/box/size-box.js';
+import type { Shown } from '../kit/display.js';
+import { figure } from '../kit/figure.js';
 import type { Dimension, Side } from './dimension.js';
 import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
 import { drawRows } from './sheet.js';

@@ -1,7 +1,7 @@
 import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import type { DovetailLayout, JointPiece } from '../../joints/dovetails.js';
-import { figure } from '../figure.js';
-import type { Shown } from '../shown.js';
+import type { Shown } from '../kit/display.js';
+import { figure } from '../kit/figure.js';
 import type { Dimension } from './dimension.js';
 import { type DrawingOptions, dimensionText, lengthText, settingText } from './lengths.js';
 import { drawRows } from './sheet.js';

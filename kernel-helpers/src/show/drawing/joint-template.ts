@@ -1,5 +1,5 @@
 import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
-import { element, ink } from '../svg.js';
+import { element, ink } from '../kit/svg.js';
 import { jointSettings } from './joint-drawing.js';
 import { type DrawingOptions, lengthText } from './lengths.js';
 import type { Point } from './lines.js';

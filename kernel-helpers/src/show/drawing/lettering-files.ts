@@ -1,6 +1,6 @@
-import type { Lettering } from '../../surface/lettering.js';
-import type { LidPoint } from '../../surface/outline.js';
-import { element } from '../svg.js';
+import type { Lettering } from '../../surface/lettering/lettering.js';
+import type { LidPoint } from '../../surface/lettering/outline.js';
+import { element } from '../kit/svg.js';
 import { letteringLayers, newDrawing } from './dxf.js';
 import { rectangle } from './view.js';
 

@@ -1,7 +1,7 @@
-import type { Lettering } from '../../surface/lettering.js';
-import { figure } from '../figure.js';
-import type { Shown } from '../shown.js';
-import { element, line, svgPicture, textWidth } from '../svg.js';
+import type { Lettering } from '../../surface/lettering/lettering.js';
+import type { Shown } from '../kit/display.js';
+import { figure } from '../kit/figure.js';
+import { element, line, svgPicture, textWidth } from '../kit/svg.js';
 import { drawDimension, inLanes, laneDepth, overLines } from './dimension.js';
 import { type DrawingOptions, dimensionText, lengthText, oneSystem, settingText } from './lengths.js';
 import { strokes } from './lines.js';

@@ -1,7 +1,7 @@
-import type { Handle } from '../../surface/handle.js';
-import type { Lettering } from '../../surface/lettering.js';
-import type { LidPoint } from '../../surface/outline.js';
-import { element, ink, quietInk } from '../svg.js';
+import type { Handle } from '../../surface/handle/handle.js';
+import type { Lettering } from '../../surface/lettering/lettering.js';
+import type { LidPoint } from '../../surface/lettering/outline.js';
+import { element, ink, quietInk } from '../kit/svg.js';
 import { handleShapes } from './lid-drawing.js';
 import { letters, millimetres, type Piece, templateDocument } from './template-page.js';
 

@@ -1,8 +1,8 @@
-import type { Handle } from '../../surface/handle.js';
-import type { Lettering } from '../../surface/lettering.js';
-import type { Contour, LidPoint } from '../../surface/outline.js';
-import { figure } from '../figure.js';
-import type { Shown } from '../shown.js';
+import type { Handle } from '../../surface/handle/handle.js';
+import type { Lettering } from '../../surface/lettering/lettering.js';
+import type { Contour, LidPoint } from '../../surface/lettering/outline.js';
+import type { Shown } from '../kit/display.js';
+import { figure } from '../kit/figure.js';
 import type { Dimension } from './dimension.js';
 import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
 import { drawRows } from './sheet.js';

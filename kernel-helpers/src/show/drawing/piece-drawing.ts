@@ -1,6 +1,6 @@
-import { type DrawnPiece, extent, type ViewName } from '../../box/drawn-piece.js';
-import { figure } from '../figure.js';
-import type { Shown } from '../shown.js';
+import { type DrawnPiece, extent, type ViewName } from '../../piece/drawn-piece.js';
+import type { Shown } from '../kit/display.js';
+import { figure } from '../kit/figure.js';
 import type { Dimension } from './dimension.js';
 import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
 import { projected } from './projection.js';

@@ -1,8 +1,8 @@
-import type { DrawnPiece } from '../../box/drawn-piece.js';
-import type { SizedBox } from '../../box/size-box.js';
-import { escapeHtml } from '../escape.js';
-import { spreadApart } from '../label-places.js';
-import { element, ink } from '../svg.js';
+import type { SizedBox } from '../../piece/box/size-box.js';
+import type { DrawnPiece } from '../../piece/drawn-piece.js';
+import { escapeHtml } from '../kit/escape.js';
+import { spreadApart } from '../kit/label-places.js';
+import { element, ink } from '../kit/svg.js';
 import { type DrawingOptions, lengthText } from './lengths.js';
 import { letters, millimetres, type Piece, templateDocument } from './template-page.js';
 

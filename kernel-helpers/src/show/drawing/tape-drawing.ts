@@ -1,8 +1,8 @@
 import { formatLength, parseLength } from '../../measure/length.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { figure } from '../figure.js';
-import type { Shown } from '../shown.js';
-import { element, fontSize, ink, label, line, quietInk, svgPicture } from '../svg.js';
+import type { Shown } from '../kit/display.js';
+import { figure } from '../kit/figure.js';
+import { element, fontSize, ink, label, line, quietInk, svgPicture } from '../kit/svg.js';
 import { arrowhead } from './lines.js';
 
 const width = 720;

@@ -1,5 +1,5 @@
-import { escapeHtml } from '../escape.js';
-import { htmlPage } from '../html-page.js';
+import { escapeHtml } from '../kit/escape.js';
+import { htmlPage } from '../kit/html-page.js';
 import { pageStyle } from './page-style.js';
 import { type PageRecord, problemsHtml, recordSection } from './record-section.js';
 import { type SheetNotebook, sheetSection } from './sheet-section.js';

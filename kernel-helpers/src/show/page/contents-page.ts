@@ -1,11 +1,11 @@
 import { formatMoney } from '../../money/money.js';
-import type { CommissionCard } from '../../record/commission-card.js';
 import { shortHash } from '../../record/decision-row.js';
-import type { ShopBook } from '../../record/shop-book.js';
-import { escapeHtml } from '../escape.js';
-import { htmlPage } from '../html-page.js';
+import type { CommissionCard } from '../../shop/commission-card.js';
+import type { ShopBook } from '../../shop/shop-book.js';
+import { escapeHtml } from '../kit/escape.js';
+import { htmlPage } from '../kit/html-page.js';
 import { pageStyle } from './page-style.js';
-import { sideways } from './sideways.js';
+import { sideways } from './scrollable-table.js';
 
 /** A sheet to learn from: a lesson, the sheet to start with, the glossary. */
 export interface LearningSheet {

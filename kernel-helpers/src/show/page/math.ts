@@ -1,7 +1,7 @@
 import temml from 'temml';
-import { escapeHtml } from '../escape.js';
-import { texWidth } from '../tex-width.js';
-import { sideways } from './sideways.js';
+import { escapeHtml } from '../kit/escape.js';
+import { texWidth } from '../working/tex-width.js';
+import { sideways } from './scrollable-table.js';
 
 /**
  * TeX as MathML, which browsers set themselves: no script, no font and no network. What cannot be read stays as it was written.

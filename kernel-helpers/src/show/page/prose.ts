@@ -1,6 +1,6 @@
 import MarkdownIt from 'markdown-it';
 import markdownItMath from 'markdown-it-math/no-default-renderer';
-import { escapeHtml } from '../escape.js';
+import { escapeHtml } from '../kit/escape.js';
 import { mathHtml } from './math.js';
 import { isOwnPicture } from './safe-html.js';
 import type { Words } from './words.js';

@@ -1,7 +1,7 @@
 import { decisionRows } from '../../record/decision-row.js';
 import type { Entry, Head } from '../../record/entry.js';
-import { escapeHtml } from '../escape.js';
-import { sideways } from './sideways.js';
+import { escapeHtml } from '../kit/escape.js';
+import { sideways } from './scrollable-table.js';
 
 /** A commission's record, for its page. */
 export interface PageRecord {

@@ -1,9 +1,9 @@
-import { escapeHtml } from '../escape.js';
-import { glued } from '../table.js';
-import { joined, type Lines, outputHtml, type SheetOutput } from './outputs.js';
+import { escapeHtml } from '../kit/escape.js';
+import { glued } from '../kit/table.js';
+import { joined, type Lines, outputHtml, type SheetOutput } from './cell-outputs.js';
 import { parameterLines } from './parameter-lines.js';
 import { proseHtml } from './prose.js';
-import { sidewaysTable } from './sideways.js';
+import { sidewaysTable } from './scrollable-table.js';
 import type { Words } from './words.js';
 
 /** A notebook, executed: what the page needs of nbformat 4.5. */

@@ -1,4 +1,4 @@
-import { escapeHtml } from '../escape.js';
+import { escapeHtml } from '../kit/escape.js';
 
 /** The words of the trade that a page links to. */
 export interface Words {

@@ -1,8 +1,8 @@
 import type { Schedule, ScheduledStep } from '../../time/schedule.js';
-import { cautions } from '../cautions.js';
-import { longDay, shortDay } from '../day-text.js';
-import { escapeHtml } from '../escape.js';
-import { glued } from '../table.js';
+import { longDay, shortDay } from '../kit/day-text.js';
+import { escapeHtml } from '../kit/escape.js';
+import { glued } from '../kit/table.js';
+import { cautions } from '../tables/cautions.js';
 import type { BenchSettings } from './bench-settings.js';
 import { paper } from './paper.js';
 

@@ -1,17 +1,17 @@
-import type { Brief } from '../../box/brief.js';
-import { sawnLidWidth } from '../../box/fitted-parts.js';
-import type { PiecePart, SizedPiece } from '../../box/piece.js';
-import type { SizedBox } from '../../box/size-box.js';
-import { sizedBox } from '../../box/sized-box.js';
 import type { CornerLayout } from '../../joints/corner.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import { formatLength } from '../../measure/length.js';
+import type { SizedBox } from '../../piece/box/size-box.js';
+import { sizedBox } from '../../piece/box/sized-box.js';
+import type { Brief } from '../../piece/brief.js';
+import { sawnLidWidth } from '../../piece/fitted-parts.js';
+import type { PiecePart, SizedPiece } from '../../piece/piece.js';
 import type { StockDecision, SurfaceDecision } from '../../record/decisions.js';
-import type { Blank } from '../../stock/blanks.js';
-import { chalkMarks } from '../../stock/chalk-marks.js';
-import { finish as finishType } from '../../surface/finishes.js';
-import { glue as glueType } from '../../surface/glues.js';
-import { moistureExcluding } from '../../wood/moisture-excluding.js';
+import { chalkMarks } from '../../stock/cutting/chalk-marks.js';
+import type { Blank } from '../../stock/milling/blanks.js';
+import { finish as finishType } from '../../surface/finish/finishes.js';
+import { glue as glueType } from '../../surface/finish/glues.js';
+import { moistureExcluding } from '../../wood/drying/moisture-excluding.js';
 
 /** What is set at the bench for an operation, a line each, by the operation's id. */
 export type BenchSettings = Record<string, string[]>;

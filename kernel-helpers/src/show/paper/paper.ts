@@ -1,4 +1,4 @@
-import { htmlPage } from '../html-page.js';
+import { htmlPage } from '../kit/html-page.js';
 
 /**
  * A whole document to print on A4 or Letter, in black on white; it loads and runs nothing.

@@ -1,12 +1,12 @@
-import type { Brief } from '../../box/brief.js';
-import type { PieceKind, SizedPiece } from '../../box/piece.js';
 import { formatLength } from '../../measure/length.js';
 import { formatMoney, type Money } from '../../money/money.js';
 import type { Quote } from '../../money/quote.js';
+import type { Brief } from '../../piece/brief.js';
+import type { PieceKind, SizedPiece } from '../../piece/piece.js';
 import { woodName } from '../../wood/species.js';
-import { longDay } from '../day-text.js';
-import { escapeHtml } from '../escape.js';
-import { glued } from '../table.js';
+import { longDay } from '../kit/day-text.js';
+import { escapeHtml } from '../kit/escape.js';
+import { glued } from '../kit/table.js';
 import { paper } from './paper.js';
 
 /** What a client is told. Nothing else of the commission goes in. */

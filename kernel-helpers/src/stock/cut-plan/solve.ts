@@ -3,12 +3,12 @@ import { beam } from './beam.js';
 import { chooseBoards, type Demand } from './board-choice.js';
 import { type BoardLayout, layOutBoard } from './board-layout.js';
 import { BoardValues } from './board-values.js';
+import { PartWorth } from './dual-prices.js';
 import { twosToFours, withoutBoards } from './freed-boards.js';
 import type { GridBoard, GridCutting, GridJob } from './grid-job.js';
 import { areaWorth, bulkWorth, likeness, pricesOf } from './grid-worth.js';
 import { keepOffcut } from './keep-offcut.js';
 import { pack, type Valuation } from './pack.js';
-import { PartWorth } from './part-worth.js';
 
 /** How far a job on the grid is solved. */
 export interface Solution {

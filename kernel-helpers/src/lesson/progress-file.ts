@@ -1,0 +1,88 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { z } from 'zod';
+import { diskError, isSystemError } from '../disk/disk-error.js';
+import { sweepLock, withLock } from '../disk/lock.js';
+import { writeDurably } from '../disk/write-durably.js';
+
+/** The name of the apprentice's own file beside the lessons. @internal */
+export const progressName = 'progress.jsonl';
+
+/** One figure that was tried in a lesson. */
+export interface Tried {
+  /** Local date and time with its offset, `2026-03-12T19:30:00-05:00`. */
+  at: string;
+  who: string;
+  /** `01-reading-a-tape` */
+  lesson: string;
+  what: string;
+  yours: number;
+  computed: number;
+  unit: string;
+  hit: boolean;
+  /** How it compared, in words. */
+  note: string;
+}
+
+const triedShape = z.object({
+  at: z.iso.datetime({ offset: true }),
+  who: z.string(),
+  lesson: z.string(),
+  what: z.string(),
+  yours: z.number(),
+  computed: z.number(),
+  unit: z.string(),
+  hit: z.boolean(),
+  note: z.string(),
+});
+
+/** All that was tried, oldest first. A line that the power cut short, or that someone spoilt, is passed over. @internal */
+export function readProgress(folder: string): Tried[] {
+  return textOf(folder)
+    .split('\n')
+    .flatMap((line) => triedIn(line) ?? []);
+}
+
+/**
+ * Adds one line, whole or not at all, unless the last try at the same figure says the same.
+ *
+ * @returns whether it was added
+ * @throws ShopError  a disk that refuses
+ * @internal
+ */
+export function appendTried(folder: string, tried: Tried): boolean {
+  const path = join(folder, progressName);
+  const lock = `${path}.lock`;
+  try {
+    return withLock(lock, () => {
+      sweepLock(lock);
+      const before = readProgress(folder).findLast(
+        ({ lesson, what, who }) => lesson === tried.lesson && what === tried.what && who === tried.who,
+      );
+      if (before && before.yours === tried.yours && before.computed === tried.computed) return false;
+      const text = textOf(folder);
+      const lead = text === '' || text.endsWith('\n') ? '' : '\n';
+      writeDurably(path, 'a', Buffer.from(`${lead}${JSON.stringify(tried)}\n`));
+      return true;
+    });
+  } catch (error) {
+    throw diskError(error, `${path} cannot be written`);
+  }
+}
+
+function textOf(folder: string): string {
+  try {
+    return readFileSync(join(folder, progressName), 'utf8');
+  } catch (error) {
+    if (isSystemError(error) && error.code === 'ENOENT') return '';
+    throw diskError(error, `${progressName} in ${folder} cannot be read`);
+  }
+}
+
+function triedIn(line: string): Tried | undefined {
+  try {
+    return triedShape.safeParse(JSON.parse(line)).data;
+  } catch {
+    return undefined;
+  }
+}

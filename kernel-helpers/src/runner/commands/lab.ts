@@ -1,0 +1,42 @@
+import { ShopError } from '../../measure/shop-error.js';
+import { startJupyterLab } from '../lab/jupyter-lab.js';
+import { pythonEnvironment } from '../lab/python-environment.js';
+import { registerKernel, unregisterKernel, userKernelFolder } from '../lab/register-kernel.js';
+import { projectFolder } from './project-folder.js';
+
+const options = ['--no-browser', '--register', '--unregister'];
+
+/**
+ * `npm run lab`: opens the sheets in JupyterLab until Ctrl-C, after making its Python environment on first use.
+ *
+ * @param args  `--no-browser` prints the address and opens nothing; `--register` and `--unregister` let VS Code find the
+ *   kernel, or take that back, and start nothing
+ * @returns when JupyterLab and its kernels have stopped
+ * @throws ShopError  when Python, a package or the server is missing, with what to do
+ */
+export async function lab(args: string[]): Promise<void> {
+  const unknown = args.find((arg) => !options.includes(arg));
+  if (unknown !== undefined) {
+    throw new ShopError(`npm run lab: "${unknown}" is not possible; possible after -- are: ${options.join(', ')}`);
+  }
+  const root = projectFolder();
+  const say = (line: string) => console.log(line);
+  if (args.includes('--register')) return registerKernel(root, userKernelFolder(), say);
+  if (args.includes('--unregister')) return unregisterKernel(userKernelFolder(), say);
+
+  const environment = await pythonEnvironment(root, say);
+  say('Starting JupyterLab ...');
+  const server = await startJupyterLab(root, environment, !args.includes('--no-browser'));
+  say(`The sheets are open at ${server.address}`);
+  say('Ctrl-C here stops JupyterLab and its kernels.');
+  let stopping = false;
+  const stop = () => {
+    if (stopping) return;
+    stopping = true;
+    say('Stopping JupyterLab and its kernels ...');
+    server.stop();
+  };
+  // One Ctrl-C can come twice: from the terminal, and passed on by npm.
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, stop);
+  await server.ended;
+}

@@ -1,0 +1,70 @@
+import { basename, join } from 'node:path';
+import { writeFile } from '../../disk/replace-file.js';
+import { ShopError } from '../../measure/shop-error.js';
+import { isIn, knownHead, knownHeadsName, noteHead } from '../../record/known-heads.js';
+import { soundEntries } from '../../record/record-file.js';
+import { notebookText } from '../sheets/notebook.js';
+import { counted, failureText, sheetLine } from '../sheets/run-report.js';
+import { runSheets } from '../sheets/run-sheets.js';
+import { titleOf } from './find-commission.js';
+import type { Progress } from './progress.js';
+
+/** How a commission is worked. */
+export interface WorkOptions {
+  folder: string;
+  /** Time limit of each cell. */
+  seconds: number;
+  /** Name for the record; the computer's user when left out. */
+  who?: string;
+  signal?: AbortSignal;
+  progress: Progress;
+}
+
+/**
+ * Runs a commission's sheets, saves each with what it showed, and writes the page of the whole.
+ *
+ * @returns whether all of them ran
+ * @throws ShopError  when the sheets or the record cannot be read, or no kernel starts
+ */
+export async function work({ folder, seconds, who, signal, progress }: WorkOptions): Promise<boolean> {
+  const recordedBefore = soundEntries(folder);
+  const head = knownHead(folder);
+  if (head && !isIn(recordedBefore, head)) {
+    throw new ShopError(
+      `The record of ${basename(folder)} does not hold entry ${head.seq} as ${knownHeadsName} knows it: its end was cut off, or it was written anew. Put back a copy of record.jsonl (from git or a backup); to begin anew, take the line out of ${knownHeadsName}.`,
+    );
+  }
+  const before = recordedBefore.length;
+  let known = before;
+  progress.line(`${titleOf(basename(folder))}, in ${folder}`);
+  // Loads while the first kernel starts.
+  const page = import('./write-page.js');
+  const { finished, failure } = await runSheets({
+    folder,
+    seconds,
+    signal,
+    env: who ? { COMMISSION_WHO: who } : {},
+    onCell: progress.cell,
+    async onSheet(sheet) {
+      await writeFile(join(folder, sheet.file), notebookText(sheet.executed));
+      const entries = soundEntries(folder);
+      const added = entries.slice(known).map(({ what, seq }) => `${what}, entry ${seq}`);
+      known = entries.length;
+      progress.line(sheetLine(sheet, added.length > 0 ? `recorded ${added.join('; ')}` : 'same'));
+    },
+  });
+  const entries = soundEntries(folder).length;
+  noteHead(folder);
+  const recorded = entries === before ? 'nothing new' : counted(entries - before, 'new decision');
+  if (failure) {
+    progress.line(failureText(failure));
+    progress.line(
+      `The record is whole: ${counted(entries, 'entry', 'entries')}, ${recorded}. This sheet was not saved.`,
+    );
+    return false;
+  }
+  const { writePage } = await page;
+  progress.line(entries === before ? 'Same: the record says all of this already.' : `Recorded: ${recorded}.`);
+  progress.line(`The page to open or print: ${await writePage(folder, finished)}`);
+  return true;
+}

@@ -1,0 +1,32 @@
+import { basename, join } from 'node:path';
+import { writeFile } from '../../disk/replace-file.js';
+import type { Brief } from '../../piece/brief.js';
+import { readRecord } from '../../record/record-file.js';
+import { latest, staleness, staleText, standing } from '../../record/stale.js';
+import { commissionPage } from '../../show/page/commission-page.js';
+import type { FinishedSheet } from '../sheets/run-sheets.js';
+import { titleOf } from './find-commission.js';
+import { readGlossary } from './glossary.js';
+
+/**
+ * Writes the page of a whole commission, `index.html` in its folder.
+ *
+ * @returns its path
+ */
+export async function writePage(folder: string, sheets: readonly FinishedSheet[]): Promise<string> {
+  const name = basename(folder);
+  const { entries, head, faults } = readRecord(folder);
+  const brief = latest(entries, 'brief')?.results as Partial<Brief> | undefined;
+  const stale = standing(entries).flatMap((entry) => staleness(entries, entry) ?? []);
+  const html = commissionPage({
+    title: brief?.piece ?? titleOf(name),
+    client: brief?.client,
+    date: name.slice(0, 10),
+    sheets: sheets.map(({ file, executed }) => ({ name: basename(file, '.ipynb'), notebook: executed })),
+    record: { entries, head, problems: [...faults.map(({ problem }) => problem), ...stale.map(staleText)] },
+    glossary: readGlossary(),
+  });
+  const path = join(folder, 'index.html');
+  await writeFile(path, html);
+  return path;
+}

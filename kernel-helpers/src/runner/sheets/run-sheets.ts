@@ -1,0 +1,79 @@
+import { join } from 'node:path';
+import { ShopError } from '../../measure/shop-error.js';
+import { soundEntries } from '../../record/record-file.js';
+import { sheetLinks } from '../../record/sheets.js';
+import { kernelQueue } from '../kernel/kernel-queue.js';
+import { type Notebook, readNotebook } from './notebook.js';
+import { sheetOrder } from './order.js';
+import { codeCells, runSheet, type SheetFailure } from './run-sheet.js';
+
+/** A sheet that ran from its first cell to its last. */
+export interface FinishedSheet {
+  /** `04-lid-through-the-year.ipynb` */
+  file: string;
+  executed: Notebook;
+  cells: number;
+  /** From the end of the sheet before. */
+  seconds: number;
+}
+
+/** How the sheets of a commission are run. */
+export interface SheetsOptions {
+  folder: string;
+  /** Environment variables for the sheets, besides the runner's own. */
+  env?: Record<string, string | undefined>;
+  /** Time limit of each cell. */
+  seconds: number;
+  /** Stops the run. */
+  signal?: AbortSignal;
+  /** Called before each cell. */
+  onCell?: (file: string, cell: number, cells: number) => void;
+  /** Called after each sheet, and waited for. */
+  onSheet?: (sheet: FinishedSheet) => Promise<void> | void;
+}
+
+/** What became of a run: the sheets that finished, and why the next one did not. */
+export interface SheetsRun {
+  finished: FinishedSheet[];
+  failure?: SheetFailure & { file: string };
+}
+
+/**
+ * Runs a commission's sheets, each in a fresh kernel, in the order their needs give, until one fails.
+ *
+ * @throws ShopError  when a sheet cannot be read or the sheets have no order, before anything has run; or when no kernel
+ *   starts
+ */
+export async function runSheets(options: SheetsOptions): Promise<SheetsRun> {
+  const { folder, env, seconds, signal, onCell, onSheet } = options;
+  const recorded = new Set(soundEntries(folder).map((entry) => entry.what));
+  const sheets = sheetOrder(sheetLinks(folder), recorded).map(({ file }) => ({
+    file,
+    notebook: readNotebook(join(folder, file)),
+  }));
+  if (sheets.length === 0) throw new ShopError(`there are no sheets in ${folder}`);
+
+  const kernels = kernelQueue(sheets.length, { cwd: folder, env, signal });
+  const finished: FinishedSheet[] = [];
+  const endings: Promise<void>[] = [];
+  try {
+    for (const { file, notebook } of sheets) {
+      const began = performance.now();
+      const kernel = await kernels.next().catch((error) => {
+        if (!signal?.aborted) throw error;
+      });
+      if (!kernel) return { finished, failure: { file, cell: 0, cells: 0, status: 'stopped', message: 'stopped' } };
+      const hear = (cell: number, cells: number) => onCell?.(file, cell, cells);
+      const { executed, failure } = await runSheet(kernel, notebook, { seconds, signal, onCell: hear });
+      endings.push(kernel.shutdown());
+      if (failure) return { finished, failure: { file, ...failure } };
+      const sheet = { file, executed, cells: codeCells(notebook).length, seconds: (performance.now() - began) / 1000 };
+      finished.push(sheet);
+      await onSheet?.(sheet);
+    }
+    return { finished };
+  } finally {
+    kernels.close();
+    await Promise.all(endings);
+  }
+}

@@ -1,0 +1,88 @@
+import { boardFeet } from '../../stock/boards/board-feet.js';
+import type { Board } from '../../stock/boards/boards.js';
+import { lumberTally } from '../../stock/boards/lumber-tally.js';
+import { type DrawingOptions, dimensionText, lengthText } from '../drawing/lengths.js';
+import type { Shown } from '../kit/display.js';
+import { table } from '../kit/table.js';
+
+const right = (head: string) => ({ head, align: 'right' as const });
+
+const bends = ({ bow = 0, cup = 0, twist = 0 }: Board) =>
+  Object.entries({ bow, cup, twist }).filter(([, inches]) => inches > 0);
+
+/** Boards to choose from, as they were measured. */
+export function boardTable(boards: readonly Board[], options: DrawingOptions = {}): Shown {
+  const show = lengthText(options);
+  // More lengths in both systems than a page is wide.
+  const small = dimensionText(options);
+  return table({
+    columns: [
+      'Board',
+      right('Length'),
+      right('Width'),
+      right('Thickness'),
+      { head: 'Board feet', decimals: 2 },
+      right('Moisture'),
+      'Bent',
+      right('Defects'),
+      'Where',
+    ],
+    rows: boards.map((board) => [
+      board.mark,
+      show(board.length),
+      show(board.width),
+      show(board.thickness),
+      boardFeet(board),
+      board.moisture === undefined ? '' : `${board.moisture} %`,
+      bends(board)
+        .map(([what, inches]) => `${what} ${small(inches)}`)
+        .join(', '),
+      `${(board.defects ?? []).length}`,
+      board.inHand ? 'in the shop' : 'at the yard',
+    ]),
+    caption: 'Boards to choose from',
+  });
+}
+
+/**
+ * What has to be bought: boards by exact board feet and by the yard's tally, sheets by their whole price.
+ *
+ * @param used.boards, used.sheets  those that the plans use; what lies in the shop is left out
+ */
+export function shoppingList(
+  used: { boards: readonly Board[]; sheets: readonly Board[] },
+  options: DrawingOptions = {},
+): Shown {
+  const show = lengthText(options);
+  const [boards, sheets] = [used.boards, used.sheets].map((list) => list.filter(({ inHand }) => !inHand)) as [
+    Board[],
+    Board[],
+  ];
+  const tally = lumberTally(boards);
+  const price = (board: Board) => boardFeet(board) * board.price;
+  return table({
+    columns: [
+      'Buy',
+      right('Length'),
+      right('Width'),
+      { head: 'Board feet', decimals: 2 },
+      { head: 'By tally', decimals: 2 },
+      { head: 'Price', decimals: 2 },
+    ],
+    rows: [
+      ...boards.map((board, i) => [
+        ...[board.mark, show(board.length), show(board.width)],
+        ...[boardFeet(board), tally.lines[i]?.boardFeet, price(board)],
+      ]),
+      ...sheets.map((sheet) => [
+        `${sheet.mark}, plywood`,
+        show(sheet.length),
+        show(sheet.width),
+        null,
+        null,
+        price(sheet),
+      ]),
+    ],
+    caption: `Shopping list: ${[...boards, ...sheets].map(({ mark }) => mark).join(', ') || 'nothing, all is in the shop'}`,
+  });
+}

@@ -1,0 +1,54 @@
+import { z } from 'zod';
+import cautionData from '../../../../data/cautions.json';
+import { entryOf, readEntries } from '../../measure/data-file.js';
+import type { Shown } from '../kit/display.js';
+import { escapeHtml } from '../kit/escape.js';
+
+/** The usual cautions for one operation. */
+export interface Cautions {
+  id: string;
+  /** "Table saw" */
+  operation: string;
+  points: string[];
+  /** What comes before these lines: the manual, local codes, qualified people. */
+  comesFirst: string;
+  source: string;
+}
+
+const words = z.string({ error: 'some words are needed' }).trim().min(1, 'some words are needed');
+
+const entry: z.ZodType<Cautions> = z.strictObject({
+  id: words,
+  operation: words,
+  points: z.array(words).min(1, 'at least one caution is needed'),
+  comesFirst: words,
+  source: words,
+});
+
+/** The entries of data/cautions.json, checked. @internal */
+export function readCautions(data: unknown): ReadonlyMap<string, Cautions> {
+  return readEntries('cautions.json', data, 'cautions', entry);
+}
+
+let known: ReadonlyMap<string, Cautions> | undefined;
+
+/**
+ * The usual cautions for the operations that a sheet sends someone to.
+ *
+ * @param operations  ids of data/cautions.json: `table-saw`, `jointer`, `planer`, `router-table`, `hand-router`,
+ *   `dovetail-saw-and-chisel`, `sanding`, `glue`, `oil-finish`, `dust` and so on; a wrong id names the nearest
+ * @throws ShopError  for an id that is not in the list; names the nearest
+ */
+export function cautions(...operations: string[]): Shown {
+  known ??= readCautions(cautionData);
+  const entries = operations.map((id) => entryOf(known as ReadonlyMap<string, Cautions>, id, 'cautions'));
+  return { mime: 'text/html', text: entries.map(block).join('') };
+}
+
+function block({ operation, points, comesFirst, source }: Cautions): string {
+  const list = points.map((point) => `<li>${escapeHtml(point)}</li>`).join('');
+  return (
+    `<div class="daybook-caution"><p><strong>▲ Caution: ${escapeHtml(operation)}</strong></p><ul>${list}</ul>` +
+    `<p><strong>${escapeHtml(comesFirst)}</strong> <small>(${escapeHtml(source)})</small></p></div>`
+  );
+}

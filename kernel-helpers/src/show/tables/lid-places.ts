@@ -1,0 +1,39 @@
+import type { Handle } from '../../surface/handle/handle.js';
+import type { Lettering } from '../../surface/lettering/lettering.js';
+import { type DrawingOptions, lengthText } from '../drawing/lengths.js';
+import type { Shown } from '../kit/display.js';
+import { table } from '../kit/table.js';
+
+/**
+ * Where lettering and handle lie on the lid, and where the handle's bit goes: from the front end and from the middle line, both
+ * of which are there before the lid is planed to width.
+ *
+ * @param lid.lettering  as `layOutLettering` returns it
+ * @param lid.handle  as `layOutHandle` returns it
+ */
+export function lidPlaces(lid: { lettering: Lettering; handle?: Handle }, options: DrawingOptions = {}): Shown {
+  const { lettering, handle } = lid;
+  const show = lengthText(options);
+  const middle = lettering.field.width / 2;
+  const side = (x: number) => {
+    const off = x - middle;
+    return Math.abs(off) < 1e-9 ? 'on the line' : `${show(Math.abs(off))} ${off < 0 ? 'left' : 'right'}`;
+  };
+  const row = (what: string, front: number, back: number, left: number, right: number) => [
+    what,
+    ...[show(front), show(back), side(left), side(right)],
+  ];
+  const lies = (what: string, { front, back, left, right }: Lettering['extent']) => row(what, front, back, left, right);
+  const way = handle?.way;
+  return table({
+    columns: ['What', 'From the front', 'to', 'From the middle line', 'to'],
+    rows: [
+      lies('lettering', lettering.extent),
+      ...(handle ? [lies(handle.kind, handle.extent)] : []),
+      ...(handle && way ? [row("middle of the handle's bit", way[0][1], way[1][1], way[0][0], way[1][0])] : []),
+    ],
+    caption: handle?.way
+      ? `Places on the lid. The handle's bit goes down to ${show(handle.depth)} in ${handle.passes} ${handle.passes === 1 ? 'pass' : 'passes'}`
+      : 'Places on the lid',
+  });
+}

@@ -1,0 +1,142 @@
+import { ShopError } from '../../measure/shop-error.js';
+import type { PartsToCut } from '../milling/blanks.js';
+import type { RoughPart } from '../milling/rough-parts.js';
+import type { BoardLayout, NumberedCut } from './board-layouts.js';
+
+/** One setting of a machine, and all that is done while it stands there. In. */
+export interface SetUp {
+  stage: 'rough' | 'planing' | 'parting' | 'final';
+  machine: 'crosscut stop' | 'band saw fence' | 'rip fence' | 'planer';
+  /** From the blade to the stop or fence, or the thickness. */
+  setting: number;
+  /** `board A: cut 2 (side)` or `side, 2 pieces`. */
+  pieces: string[];
+}
+
+interface Area {
+  from: number;
+  to: number;
+  low: number;
+  high: number;
+}
+
+/** Settings closer than this are one, in. */
+const same = 1 / 128;
+
+/**
+ * All cuts and passes by machine and setting: stop, fence or thickness is set once, and all that is for it is done, as far as
+ * the order of each board's cuts allows. Rough cuts come first; then blanks are planed, cut apart, and parts brought to size.
+ * The setting of a rough cut is the size of the piece that is kept. A rough board has no flat face yet for the table saw: it is ripped
+ * at the band saw.
+ *
+ * @param work.layouts  see `boardLayouts`; in
+ * @param work.milling  see `millingLoss`; nothing for sheets, which are sawn to size at once
+ * @param work.kerf  of the saw, in
+ * @returns planing and final sizes with the largest setting first, so that a stop only moves one way
+ * @throws ShopError  a cut that does not go right across a piece: it cannot be sawn
+ * @see common practice, no source
+ */
+export function setUps(work: {
+  layouts: readonly BoardLayout[];
+  milling?: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'blanks'> };
+  kerf: number;
+}): SetUp[] {
+  const { layouts, milling, kerf } = work;
+  const cuts = layouts.map((layout) => sawn(layout, kerf));
+  const of = (stage: SetUp['stage']) => inTurn(cuts.map((board) => board.filter((cut) => cut.stage === stage)));
+  const planing: SetUp[] = (milling?.toCut.blanks ?? []).map(({ name, parts, thickness, because }) => ({
+    stage: 'planing',
+    machine: 'planer',
+    setting: thickness,
+    pieces: [because === 'part' ? name : `${name} (${parts.join(', ')})`],
+  }));
+  const final: SetUp[] = (milling?.rough ?? []).flatMap(({ name, count, finished }): SetUp[] => {
+    const pieces = [count === 1 ? name : `${name}, ${count} pieces`];
+    return [
+      { stage: 'final', machine: 'rip fence', setting: finished.width, pieces },
+      { stage: 'final', machine: 'crosscut stop', setting: finished.length, pieces },
+    ];
+  });
+  return [...of('rough'), ...together(planing), ...of('parting'), ...together(final)];
+}
+
+const alike = (a: SetUp, b: SetUp) => a.machine === b.machine && Math.abs(a.setting - b.setting) < same;
+
+/** Largest setting first; final rips before crosscuts, so that a torn corner goes with the end. */
+function together(all: readonly SetUp[]): SetUp[] {
+  const list: SetUp[] = [];
+  for (const next of all) {
+    const before = list.find((setUp) => alike(setUp, next));
+    if (before) before.pieces.push(...next.pieces);
+    else list.push({ ...next, pieces: [...next.pieces] });
+  }
+  const last = ({ machine }: SetUp) => (machine === 'crosscut stop' ? 1 : 0);
+  return list.sort((a, b) => last(a) - last(b) || b.setting - a.setting);
+}
+
+/**
+ * Cuts of several boards with as few settings as their order allows. A board's cuts stay in the order of their numbers: a stop
+ * measures from an end that the cut before has made.
+ */
+function inTurn(boards: readonly (readonly SetUp[])[]): SetUp[] {
+  const waiting = boards.map((cuts) => [...cuts]);
+  const list: SetUp[] = [];
+  for (;;) {
+    const heads = waiting.flatMap(([head]) => head ?? []);
+    const first = ({ machine }: SetUp) => (machine === 'crosscut stop' ? 0 : 1);
+    const [next] = heads.sort((a, b) => first(a) - first(b) || b.setting - a.setting);
+    if (!next) return list;
+    const pieces: string[] = [];
+    for (const cuts of waiting) while (cuts[0] && alike(cuts[0], next)) pieces.push(...(cuts.shift()?.pieces ?? []));
+    list.push({ ...next, pieces });
+  }
+}
+
+/** Each cut of a board with its setting. */
+function sawn(layout: BoardLayout, kerf: number): SetUp[] {
+  const { board } = layout;
+  const areas: Area[] = [{ from: 0, to: board.length, low: 0, high: board.width }];
+  return layout.cuts.flatMap((cut): SetUp[] => {
+    const [near, far] = part(areas, cut, kerf, board.mark);
+    if (cut.trims) return [];
+    const inside = (area: Area) =>
+      layout.parts.filter(
+        ({ fromEnd, fromEdge, length, width }) =>
+          fromEnd >= area.from - same &&
+          fromEnd + length <= area.to + same &&
+          fromEdge >= area.low - same &&
+          fromEdge + width <= area.high + same,
+      );
+    const kept = inside(near).length > 0 || inside(far).length === 0 ? near : far;
+    const names = inside(kept).map(({ name }) => name);
+    const rough = !board.plywood && !cut.afterPlaning;
+    return [
+      {
+        stage: cut.afterPlaning ? 'parting' : 'rough',
+        machine: cut.kind === 'crosscut' ? 'crosscut stop' : rough ? 'band saw fence' : 'rip fence',
+        setting: cut.kind === 'crosscut' ? kept.to - kept.from : kept.high - kept.low,
+        pieces: [`board ${board.mark}: cut ${cut.number} (${names.join(', ') || 'offcut'})`],
+      },
+    ];
+  });
+}
+
+/** Parts the piece that a cut goes right across, and gives both halves. */
+function part(areas: Area[], cut: NumberedCut, kerf: number, mark: string): [Area, Area] {
+  const { kind, at, from, to } = cut;
+  const index = areas.findIndex((area) =>
+    kind === 'crosscut'
+      ? Math.abs(area.low - from) < same && Math.abs(area.high - to) < same && area.from < at + same && at < area.to
+      : Math.abs(area.from - from) < same && Math.abs(area.to - to) < same && area.low < at + same && at < area.high,
+  );
+  const area = areas[index];
+  if (!area)
+    throw new ShopError(`board ${mark}: cut ${cut.number} does not go right across a piece; a saw cannot make it`);
+  const near = kind === 'crosscut' ? { ...area, to: at } : { ...area, high: at };
+  const far =
+    kind === 'crosscut'
+      ? { ...area, from: Math.min(area.to, at + kerf) }
+      : { ...area, low: Math.min(area.high, at + kerf) };
+  areas.splice(index, 1, near, far);
+  return [near, far];
+}

@@ -1,0 +1,145 @@
+import type { Finding } from '../../measure/finding.js';
+import { judge, rounding, tape } from '../../measure/verdict.js';
+import type { Board } from '../boards/boards.js';
+import type { PartsToCut } from './blanks.js';
+import type { MilledBlank, Milling } from './milling-loss.js';
+import type { Planer } from './planer.js';
+import type { RoughPart } from './rough-parts.js';
+
+/** How far from the moisture of its later home wood may be when it is milled, points of moisture: common practice, no source. */
+const nearEnough = 2;
+const farOff = 5;
+
+interface Judged extends Omit<Milling, 'planer' | 'allowances'> {
+  boards: readonly Board[];
+  rough: readonly RoughPart[];
+  toCut: PartsToCut;
+  /** The same with no piece shorter than the planer allows. */
+  inBlanks: PartsToCut;
+  milled: readonly MilledBlank[];
+  planer: Planer;
+  allowances: { length: number };
+}
+
+/** What must be true of boards, parts and machine. @internal */
+export function millingFindings(judged: Judged): Finding[] {
+  return [
+    fitsABoard(judged),
+    ...(judged.plan ? [] : [enoughBoard(judged)]),
+    longEnough(judged),
+    thickEnough(judged),
+    ...dryEnough(judged),
+    snipeInTheWaste(judged),
+    narrowEnough(judged),
+  ];
+}
+
+function fitsABoard({ toCut: { blanks }, boards }: Judged): Finding {
+  const homeless = blanks.find(
+    ({ length, width, thickness }) =>
+      !boards.some((board) => length <= board.length && width <= board.width && thickness < board.thickness),
+  );
+  const most = (pick: (board: Board) => number) => tape(Math.max(...boards.map(pick)));
+  return {
+    rule: 'every part fits a board',
+    verdict: judge(!homeless, 'stop'),
+    figures: homeless
+      ? `${homeless.name}${homeless.parts.length > 1 ? ` (${homeless.parts.join(', ')})` : ''}: ${tape(homeless.length)} by ${tape(homeless.width)} rough, ${tape(homeless.thickness)} finished; the longest board has ${most((b) => b.length)}, the widest ${most((b) => b.width)}, the thickest ${most((b) => b.thickness)}`
+      : 'each part is shorter, narrower and thinner than some board',
+    reason: 'a part cannot be cut from a board that is smaller',
+    change: 'a longer, wider or thicker board, a shorter sequence, or glue the part up from two',
+  };
+}
+
+function enoughBoard({ toCut: { blanks }, boards }: Judged): Finding {
+  const area = (pieces: readonly { length: number; width: number }[]) =>
+    pieces.reduce((total, { length, width }) => total + length * width, 0);
+  const cover = area(boards) / area(blanks);
+  return {
+    rule: 'enough board for the parts',
+    verdict: cover < 1 ? 'stop' : judge(cover >= 1.3, 'watch'),
+    figures: `boards ${area(boards).toFixed(0)} square inches, rough parts ${area(blanks).toFixed(0)}: ${cover.toFixed(2)} times`,
+    reason: 'kerfs, knots and matching the figure take about a third on top of the rough parts',
+    change: 'another board, or a wider one',
+  };
+}
+
+function longEnough({ inBlanks, rough, planer, shortPieces }: Judged): Finding {
+  const short = rough.filter(({ length }) => length < planer.leastLength);
+  const fedAlone = shortPieces === 'alone' && short.length > 0;
+  const names = short.map(({ name, length }) => `${name} ${tape(length)}`).join(', ');
+  const blanks = inBlanks.blanks
+    .filter(({ parts }) => parts.some((part) => short.some(({ name }) => name === inBlanks.partOf[part])))
+    .map(({ parts, length }) => `one piece ${tape(length)} long (${parts.join(', ')})`)
+    .join(', ');
+  return {
+    rule: 'pieces long enough to plane',
+    verdict: judge(!fedAlone, 'stop'),
+    figures:
+      short.length === 0
+        ? `every rough part is at least ${tape(planer.leastLength)} long`
+        : `${names}: shorter than the ${tape(planer.leastLength)} that the planer allows; ${fedAlone ? 'to be fed alone' : `planed first in ${blanks}`}`,
+    reason:
+      "a piece shorter than the machine's stated least length is never fed alone: it can tip between the rollers and be thrown",
+    change: `shortPieces: 'in blanks'; plane first ${blanks}, and cut apart afterwards`,
+  };
+}
+
+function thickEnough({ milled }: Judged): Finding {
+  const spare = ({ reach, blank }: MilledBlank) => reach - blank.thickness;
+  const scarcest = milled.reduce<MilledBlank | undefined>(
+    (worst, each) => (worst === undefined || spare(each) < spare(worst) ? each : worst),
+    undefined,
+  );
+  const figures = scarcest
+    ? `scarcest: ${scarcest.blank.name} from board ${scarcest.board} reaches ${tape(Math.max(0, scarcest.reach))}, is to be ${tape(scarcest.blank.thickness)}`
+    : 'no part fits a board';
+  const enough = scarcest ? spare(scarcest) : 0;
+  return {
+    rule: 'thick enough once it is flat',
+    verdict: enough < -rounding ? 'stop' : judge(enough >= 1 / 32 - rounding, 'watch'),
+    figures,
+    reason:
+      'bow, cup and twist are planed away before anything else, and under 1/32 in to spare is gone with one torn patch',
+    change: 'a thicker or straighter board, or cut shorter and narrower before flattening',
+  };
+}
+
+function dryEnough({ boards, service }: Judged): Finding[] {
+  const metered = boards.filter(({ moisture }) => moisture !== undefined);
+  if (service === undefined || metered.length === 0) return [];
+  const off = (board: Board) => (board.moisture as number) - service;
+  const worst = metered.reduce((a, b) => (Math.abs(off(b)) > Math.abs(off(a)) ? b : a));
+  const distance = Math.abs(off(worst));
+  return [
+    {
+      rule: 'boards as dry as their later home',
+      verdict: off(worst) > farOff ? 'stop' : judge(distance <= nearEnough + rounding, 'watch'),
+      figures: `board ${worst.mark} reads ${(worst.moisture as number).toFixed(1)} %, the piece will live at ${service.toFixed(1)} %`,
+      reason: 'wood milled wet shrinks, cups and opens its joints after it is flat and fitted',
+      change: `sticker the boards in the shop until they read within ${nearEnough} points of that, then mill`,
+    },
+  ];
+}
+
+function snipeInTheWaste({ allowances, planer }: Judged): Finding {
+  const held = allowances.length >= 2 * planer.snipeLength - rounding || planer.snipeDepth < rounding;
+  return {
+    rule: 'snipe falls in the waste',
+    verdict: judge(held, 'watch'),
+    figures: `${tape(allowances.length)} over length; the planer dips ${tape(planer.snipeLength)} at each end`,
+    reason: 'a dip at the end of a part shows in the joint',
+    change: `over length of ${tape(2 * planer.snipeLength)}, or better a lead and a tail piece before and after`,
+  };
+}
+
+function narrowEnough({ toCut: { blanks }, planer }: Judged): Finding {
+  const widest = blanks.reduce((a, b) => (b.width > a.width ? b : a));
+  return {
+    rule: 'narrow enough for the planer',
+    verdict: judge(widest.width <= planer.widest + rounding, 'watch'),
+    figures: `widest: ${widest.name}, ${tape(widest.width)}; the planer takes ${tape(planer.widest)}`,
+    reason: 'a wider piece does not go through',
+    change: 'plane it in two and glue it up, or flatten it with a hand plane',
+  };
+}

@@ -1,0 +1,82 @@
+import { z } from 'zod';
+import { readParameters, size } from '../../measure/parameters.js';
+import { ShopError } from '../../measure/shop-error.js';
+import type { PiecePart } from '../../piece/piece.js';
+import { quarterThicknesses } from '../boards/lumber-data.js';
+
+/** What is left on a part for milling. Lengths as text or inches. */
+export interface MillingAllowances {
+  /** Over length at the rough crosscut. */
+  length?: number | string;
+  /** Over width at the rough rip. */
+  width?: number | string;
+  /** Taken off both faces together between rough sawn and finished, where a board's bends were not measured. */
+  thickness?: number | string;
+  /** Taken off both faces together of a piece that is straight, where its board's bends were measured. */
+  cleanFaces?: number | string;
+}
+
+/** A part as it is first cut out of a rough board, in. */
+export interface RoughPart {
+  name: string;
+  count: number;
+  length: number;
+  width: number;
+  /** Thinnest rough thickness sold that still gives the part. */
+  thickness: number;
+  /** As the yard calls it, in quarters of an inch: 4/4. */
+  called: string;
+  /** What it is milled to; the width is that before it is lowered or tapered. */
+  finished: { length: number; width: number; thickness: number };
+}
+
+const allowanceFields = z.strictObject({
+  length: size({ least: 0, most: 6, why: 'over length at the rough crosscut' }).default(0.75),
+  width: size({ least: 0, most: 2, why: 'over width at the rough rip' }).default(0.25),
+  thickness: size({ least: 0, most: 1, why: 'what flattening and thicknessing take off both faces together' }).default(
+    0.1875,
+  ),
+  cleanFaces: size({ least: 0, most: 0.5, why: 'what clean faces cost a straight piece, both together' }).default(
+    0.0625,
+  ),
+});
+
+/** The allowances in inches. @throws ShopError  one that is not possible @internal */
+export function readAllowances(typed: MillingAllowances = {}): {
+  [field in keyof Required<MillingAllowances>]: number;
+} {
+  return readParameters(allowanceFields, typed);
+}
+
+/**
+ * Solid-wood parts as they are first cut from rough boards: longer, wider and thicker than finished.
+ *
+ * @param cut.parts  finished parts of a box or of any other piece; plywood is left out
+ * @param cut.allowances  3/4 in over length, 1/4 in over width, 3/16 in of thickness unless told otherwise
+ * @returns one rough part per wooden part, in
+ * @throws ShopError  an allowance that is not possible; a part thicker than any board sold
+ * @see over length 1/2 to 1 in, over width and thickness: common practice, no source; rough thicknesses: data/lumber.json
+ */
+export function roughParts(cut: { parts: readonly PiecePart[]; allowances?: MillingAllowances }): RoughPart[] {
+  const allowance = readAllowances(cut.allowances);
+  return cut.parts
+    .filter(({ material }) => material === 'wood')
+    .map((part) => {
+      const needed = part.thickness + allowance.thickness;
+      const sold = quarterThicknesses.find(({ rough }) => rough >= needed);
+      if (!sold)
+        throw new ShopError(
+          `${part.name}: ${needed} in rough is needed; boards are sold up to ${quarterThicknesses.at(-1)?.rough} in (glue it up from thinner ones)`,
+        );
+      const width = part.widthBefore ?? part.width;
+      return {
+        name: part.name,
+        count: part.count,
+        length: part.length + allowance.length,
+        width: width + allowance.width,
+        thickness: sold.rough,
+        called: sold.quarters,
+        finished: { length: part.length, width, thickness: part.thickness },
+      };
+    });
+}

@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { fitOdds } from '../../kernel-helpers/src/fit/fit-odds.js';
+import { lidFit } from '../../kernel-helpers/src/fit/lid-fit.js';
+import { lidLevers } from '../../kernel-helpers/src/fit/lid-sensitivity.js';
+import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
+import { yearOfAir } from '../../kernel-helpers/src/wood/air/air.js';
+
+const box = sizeBox({
+  insideLength: '9 1/2 in',
+  insideWidth: '6 1/4 in',
+  insideDepth: '4 in',
+  species: 'walnut-black',
+});
+const air = yearOfAir({
+  place: 'chicago-ohare',
+  heating: { heatTo: 20, humidifyTo: 0.3, coolTo: 25, dehumidifyTo: 0.6 },
+});
+const input = { box, species: 'walnut-black', ringAngle: 20, air, fittingMoisture: 8 };
+const fit = lidFit(input);
+const lid = { fit, species: 'walnut-black', ringAngle: 20 };
+const nothingElse = { meterError: 0, airDoubt: 0, cuttingError: 0 };
+
+describe('odds of a fit', () => {
+  it('are the same for the same seed and others for another', () => {
+    expect(fitOdds({ ...lid, seed: 7 })).toEqual(fitOdds({ ...lid, seed: 7 }));
+    expect(fitOdds({ ...lid, seed: 8 }).wettest).not.toEqual(fitOdds({ ...lid, seed: 7 }).wettest);
+  });
+
+  it('agree with the normal distribution where only boards differ', () => {
+    // At the window's widest one board in twenty comes under the least play: that is how the window is made.
+    const { binds } = fitOdds({ ...lid, ...nothingElse, width: fit.window.widest, simulations: 200_000 });
+    // Standard error of 5 % in 200,000 is 0.05 %; the long form and the short form differ a little more.
+    expect(Math.abs(binds - 0.05)).toBeLessThan(0.01);
+    // Half of all boards move more than the mean.
+    const wettest = fit.byMonth[fit.wettest - 1];
+    const { wettest: drawn } = fitOdds({ ...lid, ...nothingElse });
+    expect(drawn[1]).toBeCloseTo(wettest?.clearance ?? 0, 2);
+    expect(drawn[0]).toBeCloseTo(wettest?.low ?? 0, 2);
+    expect(drawn[2]).toBeCloseTo(wettest?.high ?? 0, 2);
+  });
+
+  it('turn from binding to rattling as the lid is planed narrower', () => {
+    const at = (width: number) => fitOdds({ ...lid, width });
+    const widths = [6.72, 6.68, 6.64, 6.6, 6.56, 6.5];
+    for (let i = 1; i < widths.length; i++) {
+      expect(at(widths[i] as number).binds).toBeLessThanOrEqual(at(widths[i - 1] as number).binds);
+      expect(at(widths[i] as number).rattles).toBeGreaterThanOrEqual(at(widths[i - 1] as number).rattles);
+    }
+    expect(at(6.76).fits).toBe(0);
+    expect(at(6.62).fits).toBeGreaterThan(0.9);
+  });
+
+  it.each([
+    [{ simulations: 3 }, 'simulations: 3 given; possible: a number from 100'],
+    [{ meterError: -1 }, 'meterError: -1 given; possible: a number from 0 to 5 %'],
+    [{ width: '0 in' }, 'width: "0 in" given'],
+  ])('refuse %j in one line', (bad, message) => {
+    expect(() => fitOdds({ ...lid, ...bad })).toThrow(message);
+  });
+});
+
+describe('levers', () => {
+  const levers = lidLevers({ input, otherSpecies: ['mahogany-african', 'maple-sugar'] });
+
+  it('start with the plan and put the most helpful first', () => {
+    expect(levers[0]).toMatchObject({ what: 'as planned', gain: 0 });
+    const gains = levers.slice(1).map(({ gain }) => gain);
+    expect(gains).toEqual([...gains].sort((a, b) => b - a));
+  });
+
+  it('say what a woodworker knows: quarter-sawn and deeper grooves help, flat-sawn and restless wood do not', () => {
+    const gain = (what: string) => levers.find((lever) => lever.what.includes(what))?.gain ?? Number.NaN;
+    expect(gain('quarter-sawn')).toBeGreaterThan(0);
+    expect(gain('groove')).toBeGreaterThan(0);
+    expect(gain('flat-sawn')).toBeLessThan(0);
+    expect(gain('Maple')).toBeLessThan(0);
+  });
+});

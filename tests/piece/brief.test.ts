@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { sizeBookcase } from '../../kernel-helpers/src/piece/bookcase/bookcase.js';
+import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
+import { sizedBox } from '../../kernel-helpers/src/piece/box/sized-box.js';
+import { readBrief } from '../../kernel-helpers/src/piece/brief.js';
+
+const asked = {
+  client: 'S. Sample',
+  piece: 'Bookcase',
+  promised: '2027-03-19',
+  species: 'cherry-black',
+  personal: 'plain',
+  home: 'chicago-ohare',
+  units: 'both',
+};
+const inside = { insideLength: '9 1/2 in', insideWidth: '6 1/4 in', insideDepth: '4 in', joint: 'through dovetail' };
+
+describe('a brief', () => {
+  it('of a box has its inside sizes, of another piece none', () => {
+    expect(readBrief({ ...asked, ...inside })).toMatchObject({ insideLength: 9.5, insideWidth: 6.25, insideDepth: 4 });
+    expect(readBrief(asked)).toEqual(asked);
+  });
+
+  it('forgives capitals and spaces in a wood and a place, and keeps both as the lists write them', () => {
+    expect(readBrief({ ...asked, species: 'Cherry-Black ', home: ' Chicago-OHare' })).toEqual(asked);
+    expect(() => readBrief({ ...asked, species: 'chery' })).toThrow('species: "chery" given; nearest: cherry-black');
+    expect(() => readBrief({ ...asked, home: 'qqqqqq' })).toThrow('home: "qqqqqq" given; none is near it; possible: ');
+  });
+
+  it.each<[object, string]>([
+    [{ ...inside, insideDepth: undefined }, 'insideDepth: nothing given; possible: 1/2 in to 18 in'],
+    [{ insideWidth: '6 in' }, 'insideLength: nothing given; possible: 1 in to 36 in'],
+    [{ species: 'mahagoni' }, 'species: "mahagoni" given;'],
+    [{ promised: 'Friday' }, 'promised: "Friday" given; possible: a day that exists'],
+    [{ width: '30 in' }, 'width: there is no such parameter'],
+  ])('with %j is refused in one line', (given, message) => {
+    expect(() => readBrief({ ...asked, ...given } as never)).toThrow(message);
+  });
+});
+
+describe('a sheet that only a box has', () => {
+  it('takes a box as it was sized and refuses another piece by name', () => {
+    const box = sizeBox({ insideLength: 9, insideWidth: 6, insideDepth: 4, species: 'walnut-black' });
+    expect(sizedBox(box)).toBe(box);
+    const bookcase = sizeBookcase({ species: 'cherry-black', width: 30, height: 48, depth: 11, shelves: 3 });
+    expect(() => sizedBox(bookcase)).toThrow('This sheet is for a box, and the piece is sized as bookcase');
+  });
+});

@@ -1,0 +1,155 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, onTestFinished, test, vi } from 'vitest';
+import { content, recordBytes } from '../../record/setting.js';
+import { commission, pidIn, runs, writePid } from '../setting.js';
+
+const root = join(import.meta.dirname, '..', '..', '..');
+
+/** One command of the daybook, in a process of its own. */
+function command(...args: string[]) {
+  const child = spawn(process.execPath, [join(root, 'kernel-helpers', 'dist', 'command.js'), ...args], {
+    cwd: root,
+    env: { ...process.env, INIT_CWD: undefined },
+  });
+  onTestFinished(() => {
+    child.kill('SIGKILL');
+  });
+  let said = '';
+  for (const stream of [child.stdout, child.stderr]) {
+    stream.setEncoding('utf8').on('data', (text: string) => {
+      said += text;
+    });
+  }
+  const end = once(child, 'close').then(([code, signal]) => ({ code: code as number | null, signal, said }));
+  return { child, end };
+}
+
+const kernelIn = (folder: string) => vi.waitUntil(() => pidIn(folder), { timeout: 50_000 });
+const gone = (pid: number) => expect.poll(() => runs(pid), { timeout: 10_000 }).toBe(false);
+
+test.each([
+  [[], /^"" is no command; possible: npm start, npm run new/],
+  [['paint'], /^"paint" is no command/],
+  [['work'], /^which commission\? npm run work -- <commission>/],
+  [['work', 'no such thing'], /^there is no commission "no such thing"/],
+  [['work', 'worksheets/commission'], /is no commission: those stand in data\/commissions/],
+  [['work', 'x', '--limit', '0'], /^--limit is "0"; possible: the seconds a cell may take/],
+  [['work', 'x', '--limit', 'soon'], /^--limit is "soon"/],
+  [['work', 'x', '--limit'], /^--limit needs a value/],
+  [['work', 'x', '--fast'], /^--fast is not possible here; possible: npm run work/],
+  [['check', 'x', '--who', 'me'], /^--who is not possible here/],
+  [['new'], /^what is being made\? npm run new -- "title"/],
+  [['new', '!!!'], /^The title is '!!!'/],
+  [
+    ['check', 'x', '--head', '8'],
+    /^--head is "8"; possible: an entry's number and at least 12 characters of its fingerprint/,
+  ],
+  [['pack'], /^which commission\? npm run pack/],
+  [['pack', 'no such thing'], /^there is no commission "no such thing"/],
+  [['unpack'], /^which file\? npm run unpack/],
+  [['unpack', 'no-such-file.zip'], /^There is no file .*no-such-file\.zip/],
+  [['contents', 'tea-chest'], /^npm run contents takes no name/],
+  [
+    ['new', 'Bed', '--piece', 'bed'],
+    /^piece: "bed" given; possible: box, bookcase, drawer, frame-and-panel, solid-top$/m,
+  ],
+  [['start', 'tea-chest'], /^npm start takes no name/],
+  [['lab', '--nothing'], /^npm run lab: "--nothing" is not possible/],
+])('%j is answered with one line that says what is possible', async (args, message) => {
+  const { code, said } = await command(...args).end;
+  expect(code).toBe(1);
+  expect(said).toMatch(message);
+  expect(said.trimEnd().split('\n')).toHaveLength(1);
+});
+
+test('a commission is worked, and its page written; a failing one says where and leaves its page alone', async () => {
+  const folder = commission({ '01-a.ipynb': ["console.log('shown')"] });
+  const good = await command('work', folder).end;
+  expect(good.said).toMatch(/01-a +1 cell +\d+\.\d s {2}same\n/);
+  expect(good.code).toBe(0);
+  const page = readFileSync(join(folder, 'index.html'), 'utf8');
+  expect(page).toContain('shown');
+  expect(good.said).toContain(join(folder, 'index.html'));
+
+  const bad = commission({ '01-a.ipynb': ['1', "\nthrow new Error('no glue')"] });
+  const { code, said } = await command('work', bad).end;
+  expect(code).toBe(1);
+  expect(said).toContain(
+    "Stopped at 01-a.ipynb, cell 2 of 2.\n  line 2:  throw new Error('no glue')\n  Error: no glue\nThe record is whole: 0 entries, nothing new.",
+  );
+  expect(JSON.parse(readFileSync(join(bad, '01-a.ipynb'), 'utf8')).cells[0].execution_count).toBeNull();
+}, 60_000);
+
+test('a record that was cut short since it was worked is named, by check and by the next work, and stays as it is', async () => {
+  const decide = `const job = openCommission();
+job.decide('answer', { inputs: {}, results: { answer: 'accepted', date: '2026-02-01', reason: '' } });`;
+  const folder = commission({
+    '01-a.ipynb': ["import { openCommission } from 'kernel-helpers';", decide],
+    '02-b.ipynb': ["import { openCommission } from 'kernel-helpers';", decide.replace('accepted', 'declined')],
+  });
+  expect((await command('work', folder).end).code).toBe(0);
+  expect(JSON.parse(readFileSync(join(folder, '..', 'known-heads.json'), 'utf8'))).toMatchObject({
+    '2026-01-02-footstool': { seq: 2 },
+  });
+  const record = join(folder, 'record.jsonl');
+  const [first] = readFileSync(record, 'utf8').split('\n');
+  writeFileSync(record, `${first}\n`);
+  const check = await command('check', folder).end;
+  expect(check.code).toBe(1);
+  expect(check.said).toContain(
+    'The record: entry 2, known from elsewhere, is missing: the end of the record was cut off.',
+  );
+  const work = await command('work', folder).end;
+  expect(work.code).toBe(1);
+  expect(work.said).toMatch(
+    /does not hold entry 2 as known-heads\.json knows it: its end was cut off, or it was written anew/,
+  );
+  expect(readFileSync(record, 'utf8')).toBe(`${first}\n`);
+}, 60_000);
+
+test('a fingerprint from a quote is held against the record', async () => {
+  const folder = commission({ '01-a.ipynb': ['1'] });
+  writeFileSync(join(folder, 'record.jsonl'), recordBytes([content({ what: 'brief' })]));
+  const { code, said } = await command('check', folder, '--head', `1:${'a'.repeat(12)}`).end;
+  expect(code).toBe(1);
+  expect(said).toContain(
+    'The record: entry 1 is not the one whose hash begins aaaaaaaaaaaa: the record was written anew.',
+  );
+});
+
+test.skipIf(process.platform === 'win32').each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)(
+  '%s stops the run cleanly, says where, and leaves no kernel',
+  async (signal) => {
+    const folder = commission({ '01-a.ipynb': ['1', `${writePid} for (;;);`], '02-b.ipynb': ['1'] });
+    const { child, end } = command('work', folder);
+    const kernel = await kernelIn(folder);
+    child.kill(signal);
+    const { code, said } = await end;
+    expect(code).toBe({ SIGINT: 130, SIGTERM: 143, SIGHUP: 129 }[signal]);
+    expect(said).toContain('Stopped at 01-a.ipynb, cell 2 of 2.');
+    expect(runs(kernel)).toBe(false);
+  },
+  60_000,
+);
+
+test('a runner that is killed in the middle of a busy cell leaves no kernel', async () => {
+  const folder = commission({ '01-a.ipynb': [`${writePid} for (;;);`], '02-b.ipynb': ['1'] });
+  const { child, end } = command('work', folder);
+  const kernel = await kernelIn(folder);
+  const others = childrenOf(child);
+  child.kill('SIGKILL');
+  await end;
+  for (const pid of [kernel, ...others]) await gone(pid);
+}, 60_000);
+
+/** The processes that a process has started; where the system does not tell, none. */
+function childrenOf({ pid }: ChildProcess): number[] {
+  try {
+    return readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8').split(' ').filter(Boolean).map(Number);
+  } catch {
+    return [];
+  }
+}

@@ -1,0 +1,154 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Kernel } from '../../../kernel-helpers/src/runner/kernel/kernel.js';
+import { startKernel } from '../../../kernel-helpers/src/runner/kernel/start-kernel.js';
+import { errorText, type Output } from '../../../kernel-helpers/src/runner/sheets/outputs.js';
+import { runs } from '../setting.js';
+
+const cwd = import.meta.dirname;
+const start = () => startKernel({ cwd, deafAfter: 60 });
+const limit = { seconds: 60 };
+
+describe('a kernel that goes on', () => {
+  let kernel: Kernel;
+  beforeAll(async () => {
+    kernel = await start();
+  }, 60_000);
+  afterAll(() => kernel.process.kill());
+
+  /** For a moment after an error the kernel refuses everything, and says so with a status of its own. */
+  const untilWilling = () =>
+    expect.poll(async () => (await kernel.execute('1', limit)).status, { timeout: 20_000 }).toBe('ok');
+
+  test('it says what its language is', () => {
+    expect(kernel.language).toMatchObject({ name: 'typescript', file_extension: '.ts' });
+  });
+
+  test('what one cell declares the next can use, and shows as it should', async () => {
+    await kernel.execute("const wood = 'Kirschbaum – вишня 🍒';", limit);
+    const { status, outputs } = await kernel.execute(
+      "import { display } from 'tslab';\ndisplay.html('<b>' + wood + '</b>');\nwood.length",
+      limit,
+    );
+    expect(status).toBe('ok');
+    expect(outputs).toEqual([
+      { output_type: 'display_data', data: { 'text/html': '<b>Kirschbaum – вишня 🍒</b>' }, metadata: {} },
+      { output_type: 'stream', name: 'stdout', text: '21\n' },
+    ]);
+  });
+
+  test('twenty thousand lines of output all arrive, in order', async () => {
+    const { status, outputs } = await kernel.execute('for (let i = 0; i < 20000; i++) console.log(i);', limit);
+    expect(status).toBe('ok');
+    expect(outputs).toHaveLength(1);
+    const text = outputs[0]?.output_type === 'stream' ? outputs[0].text : '';
+    expect(text).toBe(Array.from({ length: 20_000 }, (_, i) => `${i}\n`).join(''));
+  });
+
+  test('what a cell prints when it has ended is still its own', async () => {
+    const first = await kernel.execute("setTimeout(() => console.log('late'), 100); console.log('early');", limit);
+    expect(first.status).toBe('ok');
+    // The next cell stays silent until the first has spoken.
+    await kernel.execute('await new Promise((resolve) => setTimeout(resolve, 200));', limit);
+    expect(first.outputs.map((output) => output.output_type === 'stream' && output.text).join('')).toMatch(/^early\n/);
+  });
+
+  test.each([
+    ['an error', "throw new Error('the board is too short');", /Error: the board is too short/],
+    ['one of our errors', "import { parseLength } from 'kernel-helpers';\nparseLength('abc');", /abc/],
+    ['a wrong type', "const width: number = '9 in';", /^1:7 - Type 'string' is not assignable to type 'number'/],
+    ['a slip of the pen', 'const = 3;', /^1:7 - Variable declaration expected/],
+    ['a promise that is rejected', "await Promise.reject(new Error('no glue'));", /Error: no glue/],
+    ['a rejected promise that nobody waits for', "Promise.reject(new Error('no glue')); 1", /Error: no glue/],
+    ['a rejection without an error', 'await Promise.reject(undefined);', /^undefined/],
+  ])('%s is no success', async (_, code, message) => {
+    const { status, outputs } = await kernel.execute(code, limit);
+    expect(status).toBe('error');
+    expect(errorText(outputs)).toMatch(message);
+    await untilWilling();
+  });
+
+  test('a cell that the kernel refused to run is no success', async () => {
+    await kernel.execute("throw new Error('first')", limit);
+    const { status, outputs } = await kernel.execute("console.log('never ran')", limit);
+    expect({ status, outputs }).toEqual({ status: 'abort', outputs: [] });
+    await untilWilling();
+  });
+
+  test('the statement that failed is known, though our errors print one line only', async () => {
+    const code = `import { parseLength } from 'kernel-helpers';\n\nconst wide: number = parseLength('nine');`;
+    const execution = await kernel.execute(code, limit);
+    expect(errorText(execution.outputs).split('\n')).toHaveLength(1);
+    expect(execution.failedLine).toMatch(/parseLength\)?\('nine'\)/);
+    await untilWilling();
+  });
+
+  test('a cell that waits too long is interrupted, and the kernel lives on', async () => {
+    const { status } = await kernel.execute('await new Promise(() => {});', { seconds: 1.5 });
+    expect(status).toBe('too long');
+    if (process.platform === 'win32') return;
+    await untilWilling();
+  });
+
+  test.skipIf(process.platform === 'win32')(
+    'a busy loop is interrupted, by the time limit or by the maker',
+    async () => {
+      expect((await kernel.execute('for (;;);', { seconds: 1.5 })).status).toBe('too long');
+      await untilWilling();
+      const stop = new AbortController();
+      const busy = kernel.execute('for (;;);', { ...limit, signal: stop.signal });
+      stop.abort();
+      expect((await busy).status).toBe('stopped');
+    },
+  );
+});
+
+/** The program whose pid the cell printed is gone; Windows has no process groups. */
+async function expectEnded(outputs: Output[]) {
+  const pid = outputs[0]?.output_type === 'stream' ? Number(outputs[0].text) : 0;
+  expect(pid).toBeGreaterThan(0);
+  if (process.platform !== 'win32') await expect.poll(() => runs(pid), { timeout: 5000 }).toBe(false);
+}
+
+describe('a kernel that ends', () => {
+  test('asked to shut down it goes, and nothing of it stays', async () => {
+    const kernel = await start();
+    await kernel.shutdown();
+    expect(runs(kernel.process.pid)).toBe(false);
+  }, 60_000);
+
+  test('in the middle of a cell, the cell says how', async () => {
+    const kernel = await start();
+    const { status, end } = await kernel.execute("import process from 'node:process';\nprocess.exit(9)", limit);
+    expect(status).toBe('kernel ended');
+    expect(end).toMatch(/^it ended with exit code 9/);
+    expect((await kernel.execute('1', limit)).status).toBe('kernel ended');
+    await kernel.shutdown();
+  }, 60_000);
+
+  test('by itself, what the sheet had started ends with it', async () => {
+    const kernel = await start();
+    const code = `import { spawn } from 'node:child_process';
+      import process from 'node:process';
+      const child = spawn(process.execPath, ['-e', 'setInterval(() => {}, 1000)']);
+      console.log(child.pid); setTimeout(() => process.exit(), 300); await new Promise(() => {});`;
+    const { status, outputs } = await kernel.execute(code, limit);
+    expect(status).toBe('kernel ended');
+    await expectEnded(outputs);
+  }, 60_000);
+
+  test('deaf to interrupts, it is ended, with all that it started', async () => {
+    const kernel = await start();
+    // The handlers that a cell sets before its first await are taken back when it comes to that.
+    const code = `import { spawn } from 'node:child_process';
+      import process from 'node:process';
+      const child = spawn(process.execPath, ['-e', 'setInterval(() => {}, 1000)']);
+      console.log(child.pid);
+      await null;
+      process.removeAllListeners('SIGINT').on('SIGINT', () => {});
+      await new Promise(() => {});`;
+    const { status, outputs } = await kernel.execute(code, { seconds: 4 });
+    expect(status).toBe('too long');
+    await kernel.process.ended;
+    await expectEnded(outputs);
+  }, 60_000);
+});
