@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import { entryOf, readEntries } from '../../kernel-helpers/src/measure/data-file.js';
 import { species } from '../../kernel-helpers/src/wood/species.js';
 

@@ -3,7 +3,7 @@
  * after each, writes the entry's number and hash to its standard output.
  */
 import { readSync, writeSync } from 'node:fs';
-import { z } from 'zod';
+import * as z from 'zod';
 import { commissionIn } from '../../kernel-helpers/src/record/commission.js';
 
 const [folder = '', times = '1'] = process.argv.slice(2);

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import { nextLine, readChain } from '../../kernel-helpers/src/record/chain.js';
 import { type Commission, commissionIn } from '../../kernel-helpers/src/record/commission.js';
 import type { Entry, EntryContent, Versions } from '../../kernel-helpers/src/record/entry.js';

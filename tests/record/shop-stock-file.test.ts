@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import { commissionIn } from '../../kernel-helpers/src/record/commission.js';
 import { commissionFolder, testFolder, versions } from './setting.js';
 

@@ -1,5 +1,5 @@
 import { randomLcg, randomNormal } from 'd3-random';
-import { z } from 'zod';
+import * as z from 'zod';
 import { amount, known, readParameters, size } from '../measure/parameters.js';
 import { boardVariation, movement } from '../wood/movement.js';
 import { species as speciesOf } from '../wood/species.js';

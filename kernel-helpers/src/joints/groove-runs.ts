@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { readParameters, size } from '../measure/parameters.js';
 import { rounding } from '../measure/verdict.js';
 import type { Groove, SizedBox } from '../piece/box/size-box.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.js';
 import { amount, readParameters } from '../measure/parameters.js';
 import type { DovetailLayout } from './dovetails.js';

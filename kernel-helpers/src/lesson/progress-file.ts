@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { z } from 'zod';
+import * as z from 'zod';
 import { diskError, isSystemError } from '../disk/disk-error.js';
 import { sweepLock, withLock } from '../disk/lock.js';
 import { writeDurably } from '../disk/write-durably.js';

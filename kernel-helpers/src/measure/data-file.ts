@@ -1,5 +1,5 @@
 import { distance } from 'fastest-levenshtein';
-import { z } from 'zod';
+import * as z from 'zod';
 import { ShopError } from './shop-error.js';
 
 /**

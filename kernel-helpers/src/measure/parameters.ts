@@ -1,5 +1,5 @@
 import { closest } from 'fastest-levenshtein';
-import { z } from 'zod';
+import * as z from 'zod';
 import { formatLength, parseLength } from './length.js';
 import { ShopError } from './shop-error.js';
 

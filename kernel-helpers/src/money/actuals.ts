@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { amount, day, oneOf, readParameters, words } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { boardFeet } from '../stock/boards/board-feet.js';

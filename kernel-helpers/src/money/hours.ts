@@ -1,5 +1,5 @@
 import { randomLcg } from 'd3-random';
-import { z } from 'zod';
+import * as z from 'zod';
 import { amount, readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { boxOperations, type Counted, type Counts, type Operation } from './operations.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import data from '../../../data/operations.json';
 import type { DovetailLayout } from '../joints/dovetails.js';
 import type { FingerLayout } from '../joints/finger-joint.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { dayNumber, isoDay } from '../measure/day.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { amount, day, readParameters, words } from '../measure/parameters.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { day, known, oneOf, readParameters, size, words } from '../measure/parameters.js';
 import { climate } from '../wood/air/air.js';
 import { species } from '../wood/species.js';

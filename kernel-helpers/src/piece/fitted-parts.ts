@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { readParameters, size } from '../measure/parameters.js';
 import type { SizedBox } from './box/size-box.js';
 import type { PiecePart, SizedPiece } from './piece.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Finding } from '../measure/finding.js';
 import { ShopError } from '../measure/shop-error.js';
 import { type Difference, differences } from './differences.js';

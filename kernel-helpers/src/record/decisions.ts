@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { LidFit } from '../fit/lid-fit.js';
 import type { LidMeasured } from '../fit/lid-measured.js';
 import type { MonthOfMoisture } from '../fit/seasonal-fit.js';

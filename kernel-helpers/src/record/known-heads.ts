@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { z } from 'zod';
+import * as z from 'zod';
 import { diskError } from '../disk/disk-error.js';
 import { withLock } from '../disk/lock.js';
 import { ShopError } from '../measure/shop-error.js';

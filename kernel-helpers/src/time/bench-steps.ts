@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { amount, readParameters } from '../measure/parameters.js';
 import { estimateHours } from '../money/hours.js';
 import { boxOperations, type Counts, type Operation, type Waiting } from '../money/operations.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { dayNumber, isoDay } from '../measure/day.js';
 import type { Finding } from '../measure/finding.js';
 import { amount, day, readParameters } from '../measure/parameters.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import data from '../../../data/species.json';
 import { entryOf, readEntries, readEntry } from '../measure/data-file.js';
 import { ShopError } from '../measure/shop-error.js';

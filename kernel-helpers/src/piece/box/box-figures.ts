@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { evaluate, type Formula } from '../../measure/formula.js';
 import { amount, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';

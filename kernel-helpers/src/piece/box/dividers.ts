@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Finding } from '../../measure/finding.js';
 import { evaluate, type Formula, type FormulaSymbol } from '../../measure/formula.js';
 import { readParameters, size } from '../../measure/parameters.js';

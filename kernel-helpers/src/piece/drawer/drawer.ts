@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { drawerFit, type MovingPiece, type PieceFit } from '../../fit/panel-fits.js';
 import { count, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';

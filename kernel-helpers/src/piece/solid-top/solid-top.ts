@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { type FastenerTravel, fastenerTravel, type MovingPiece } from '../../fit/panel-fits.js';
 import { count, oneOf, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';

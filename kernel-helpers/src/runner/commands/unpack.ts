@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
-import { z } from 'zod';
+import * as z from 'zod';
 import { diskError, isSystemError } from '../../disk/disk-error.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { readChain, sha256 } from '../../record/chain.js';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
-import { z } from 'zod';
+import * as z from 'zod';
 import { ShopError } from '../../measure/shop-error.js';
 import type { MimeBundle, Output } from './outputs.js';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import cautionData from '../../../../data/cautions.json';
 import { entryOf, readEntries } from '../../measure/data-file.js';
 import type { Shown } from '../kit/display.js';

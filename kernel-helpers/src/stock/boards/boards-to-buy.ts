@@ -1,5 +1,5 @@
 import { randomLcg } from 'd3-random';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Finding } from '../../measure/finding.js';
 import { amount, oneOf, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';

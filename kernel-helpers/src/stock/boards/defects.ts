@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { formatLength } from '../../measure/length.js';
 import { readParameters, size, words } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import data from '../../../../data/lumber.json';
 import { entryOf, readEntries } from '../../measure/data-file.js';
 import { ShopError } from '../../measure/shop-error.js';

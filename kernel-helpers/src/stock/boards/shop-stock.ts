@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { readParameters } from '../../measure/parameters.js';
 import { type Board, readBoards, type TypedBoard } from './boards.js';
 

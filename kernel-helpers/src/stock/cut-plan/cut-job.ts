@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { amount, oneOf, readParameters, size, words } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { tape } from '../../measure/verdict.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { amount, readParameters, size, words } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import type { PiecePart } from '../../piece/piece.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { readParameters, size } from '../../measure/parameters.js';
 
 /** What a thickness planer is and does, from its manual and from a test board, in. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import data from '../../../../data/finishes.json';
 import { entryOf, readEntries } from '../../measure/data-file.js';
 

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { oneOf } from '../../measure/parameters.js';
 import type { SizedBox } from '../../piece/box/size-box.js';
 

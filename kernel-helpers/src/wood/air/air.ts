@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import data from '../../../../data/climates.json';
 import { entryOf, readEntries } from '../../measure/data-file.js';
 import type { Formula } from '../../measure/formula.js';

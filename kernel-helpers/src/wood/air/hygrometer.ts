@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { tableRows } from '../../measure/csv-table.js';
 import { readParameters } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';

@@ -1,5 +1,5 @@
 import psychrolib from 'psychrolib';
-import { z } from 'zod';
+import * as z from 'zod';
 import { amount, readParameters } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { humidity } from './air-fields.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { amount, readParameters } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { type Air, readAir } from '../air/air-fields.js';
