@@ -1,5 +1,4 @@
-import type { Fraction } from 'mathjs';
-import { math } from './math.js';
+import Fraction from 'fraction.js';
 import { ShopError } from './shop-error.js';
 
 /** How a sheet shows lengths: tape fractions, millimetres, both, or what a caliper reads, in both. */
@@ -25,11 +24,11 @@ const vulgarFractions: Record<string, string> = {
 
 // The inch is 25.4 mm by definition (international yard and pound agreement, 1959).
 const inchesPerUnit: Record<string, Fraction> = {
-  in: math.fraction(1),
-  ft: math.fraction(12),
-  mm: math.fraction(10, 254),
-  cm: math.fraction(100, 254),
-  m: math.fraction(10000, 254),
+  in: new Fraction(1),
+  ft: new Fraction(12),
+  mm: new Fraction(10, 254),
+  cm: new Fraction(100, 254),
+  m: new Fraction(10000, 254),
 };
 
 const unitNames: Record<string, keyof typeof inchesPerUnit> = {
@@ -67,7 +66,7 @@ export function parseLength(text: string, options: { bare?: 'in' | 'mm'; signed?
   const negative = rest.startsWith('-');
   if (negative) rest = rest.slice(1);
 
-  let total = math.fraction(0);
+  let total = new Fraction(0);
   let smallestUnit: Fraction | undefined;
   for (let first = true; rest !== ''; first = false) {
     const match = term.exec(rest);
@@ -77,11 +76,10 @@ export function parseLength(text: string, options: { bare?: 'in' | 'mm'; signed?
     if (unit === undefined) throw notALength(text, `"${written}" is not a unit of length here`);
     const perUnit = inchesPerUnit[unit] as Fraction;
     // "5 3 in" or "3 in 2 in" is a slip of the pen: a further part must be a smaller, named unit.
-    if (!first && (written === undefined || !smallestUnit || !math.smaller(perUnit, smallestUnit)))
-      throw notALength(text);
+    if (!first && (written === undefined || !smallestUnit || !perUnit.lt(smallestUnit))) throw notALength(text);
     if (written === undefined && whole.length < rest.length) throw notALength(text);
     smallestUnit = perUnit;
-    total = math.add(total, math.multiply(readNumber(digits, text), perUnit)) as Fraction;
+    total = total.add(readNumber(digits, text).mul(perUnit));
     rest = rest.slice(whole.length);
   }
   if (smallestUnit === undefined) throw notALength(text);
@@ -107,8 +105,8 @@ function readNumber(digits: string, text: string): Fraction {
   const parts = digits.split(/[ -]+/);
   return parts.reduce((sum, part) => {
     if (/\/0+$/.test(part)) throw notALength(text, 'a fraction over zero');
-    return math.add(sum, math.fraction(part)) as Fraction;
-  }, math.fraction(0));
+    return sum.add(part);
+  }, new Fraction(0));
 }
 
 function notALength(text: string, why = 'not a length'): ShopError {
@@ -167,6 +165,6 @@ function tapeFraction(marks: number, denominator: number): string {
   const whole = Math.floor(Math.abs(marks) / denominator);
   const rest = Math.abs(marks) % denominator;
   if (rest === 0) return `${sign}${whole}`;
-  const { n, d } = math.fraction(rest, denominator);
+  const { n, d } = new Fraction(rest, denominator);
   return `${sign}${whole > 0 ? `${whole} ` : ''}${n}/${d}`;
 }

@@ -7,7 +7,6 @@ import {
   divideDependencies,
   expDependencies,
   type FactoryFunctionMap,
-  fractionDependencies,
   logDependencies,
   maxDependencies,
   minDependencies,
@@ -20,7 +19,6 @@ import {
   subtractDependencies,
   tanDependencies,
   unaryMinusDependencies,
-  unitDependencies,
 } from 'mathjs';
 
 /** mathjs with just what the trade's formulas use: a tenth of the whole library's loading time. */
@@ -31,7 +29,6 @@ export const math = create({
   cosDependencies,
   divideDependencies,
   expDependencies,
-  fractionDependencies,
   logDependencies,
   maxDependencies,
   minDependencies,
@@ -44,5 +41,4 @@ export const math = create({
   subtractDependencies,
   tanDependencies,
   unaryMinusDependencies,
-  unitDependencies,
 } as FactoryFunctionMap);
