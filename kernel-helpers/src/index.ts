@@ -1,143 +1,68 @@
-export type { BindingMonths } from './fit/binding-months.js';
+/** What a sheet may import, room by room. The build adds the types that these name. */
+
+// fit/
 export { bindingMonths } from './fit/binding-months.js';
-export type { FitOdds } from './fit/fit-odds.js';
 export { fitOdds } from './fit/fit-odds.js';
-export type { LidFit, LidFitInput, LidMonth } from './fit/lid-fit.js';
 export { lidFit } from './fit/lid-fit.js';
-export type { LidMeasured, TypedMeasurement } from './fit/lid-measured.js';
 export { readMeasurements } from './fit/lid-measured.js';
-export type { Lever } from './fit/lid-sensitivity.js';
 export { lidLevers } from './fit/lid-sensitivity.js';
-export type { FastenerTravel, MovingPiece, PieceFit } from './fit/panel-fits.js';
-export { drawerFit, fastenerTravel, panelFit } from './fit/panel-fits.js';
-export type { FitMonth, MonthOfMoisture, SeasonalFit } from './fit/seasonal-fit.js';
-export { equilibriumByMonth, fittedWidthFormula, seasonalFit } from './fit/seasonal-fit.js';
-export type { CornerLayout, FirstBoards } from './joints/corner.js';
+export { equilibriumByMonth, fittedWidthFormula } from './fit/seasonal-fit.js';
+// joints/
 export { layOutCorner } from './joints/corner.js';
-export type { CornerPoint, CornerSolid } from './joints/corner-solids.js';
-export { cornerSolids } from './joints/corner-solids.js';
-export type { DovetailInput, DovetailLayout, JointPiece } from './joints/dovetails.js';
 export { dividerFormula, layOutDovetails, slopeFormula } from './joints/dovetails.js';
-export type { Finger, FingerInput, FingerLayout } from './joints/finger-joint.js';
-export { fingerFormula, layOutFingers } from './joints/finger-joint.js';
+export { layOutFingers } from './joints/finger-joint.js';
 export { grooveFindings } from './joints/groove-findings.js';
-export type { GroovePasses } from './joints/groove-passes.js';
-export { boxGroovePasses, groovePasses, passDepthFormula, passesFormula } from './joints/groove-passes.js';
-export type { GrooveEnd, GrooveRun } from './joints/groove-runs.js';
+export { boxGroovePasses, groovePasses, passesFormula } from './joints/groove-passes.js';
 export { grooveRuns } from './joints/groove-runs.js';
-export { nearestHiddenHeight } from './joints/hidden-heights.js';
-export type { JointCompared } from './joints/joint-comparison.js';
-export { compareJoints, dovetailGlueFormula, fingerGlueFormula } from './joints/joint-comparison.js';
-export type { KeyedMitreLayout } from './joints/keyed-mitre.js';
-export { keyGapFormula, layOutKeyedMitre, mitreFaceFormula } from './joints/keyed-mitre.js';
+export { compareJoints } from './joints/joint-comparison.js';
+export { layOutKeyedMitre } from './joints/keyed-mitre.js';
 export { loweredFrontFinding } from './joints/lowered-front.js';
-export type { RabbetLayout } from './joints/rabbet.js';
-export { layOutRabbet, rabbetedLengthFormula } from './joints/rabbet.js';
-export type { Lesson, Predicted } from './lesson/lesson.js';
+export { layOutRabbet } from './joints/rabbet.js';
+// lesson/
 export { openLesson } from './lesson/lesson.js';
-export type { Tried } from './lesson/progress-file.js';
-export type { Finding, Verdict } from './measure/finding.js';
-export type { Formula, FormulaSymbol } from './measure/formula.js';
+// measure/
 export { evaluate } from './measure/formula.js';
-export type { LengthSystem } from './measure/length.js';
-export { caliperScale, formatLength, parseLength, shownLength } from './measure/length.js';
-export type { Prediction, Question } from './measure/prediction.js';
-export { comparePrediction } from './measure/prediction.js';
-export { ShopError } from './measure/shop-error.js';
-export { celsius, fahrenheit } from './measure/temperature.js';
-export type { Actuals, ClientAnswer, OperationWorked, Planned, TypedActuals, TypedWork } from './money/actuals.js';
+export { caliperScale, formatLength, parseLength } from './measure/length.js';
+// money/
 export { readActuals, readAnswer } from './money/actuals.js';
 export { closingFindings } from './money/closing-findings.js';
-export type { Correction, TimeTaken } from './money/correction.js';
-export { correctedOperations, corrections, shrunkFormula } from './money/correction.js';
-export type { Bought, Cost, CostInput } from './money/cost.js';
+export { correctedOperations, shrunkFormula } from './money/correction.js';
 export { estimateCost, overheadFormula } from './money/cost.js';
-export type { Hours, HoursEstimate, OperationHours } from './money/hours.js';
 export { estimateHours } from './money/hours.js';
 export { jointMinutes } from './money/joint-minutes.js';
-export type { Money } from './money/money.js';
-export { addMoney, allocateMoney, formatMoney, lessMoney, money, shareOfMoney, unitsOf } from './money/money.js';
-export type { Offer, OtherWay } from './money/offers.js';
+export { formatMoney, unitsOf } from './money/money.js';
 export { offersSideBySide } from './money/offers.js';
-export type { Counted, Counts, Operation, Waiting } from './money/operations.js';
 export { boxCounts, boxOperations } from './money/operations.js';
-export type { ThreePoints } from './money/pert.js';
 export { threePointMean, threePointVariance } from './money/pert.js';
-export type { PriceLever } from './money/price-sensitivity.js';
 export { priceLevers } from './money/price-sensitivity.js';
-export type { Share } from './money/proportion.js';
-export { shareOf } from './money/proportion.js';
-export type { Quote, TaxRule, Terms } from './money/quote.js';
 export { markupFormula, priceFormula, quote } from './money/quote.js';
-export type { Trend } from './money/regression.js';
-export { trend } from './money/regression.js';
-export type { Bookcase, BookcaseDesign } from './piece/bookcase/bookcase.js';
+// piece/
 export { sizeBookcase } from './piece/bookcase/bookcase.js';
 export { drawnBookcase } from './piece/bookcase/drawn-bookcase.js';
-export type { LoadedShelf } from './piece/bookcase/shelf-sag.js';
-export { longestShelf, sagFormula, shelfSag, stiffness, stiffnessFormula } from './piece/bookcase/shelf-sag.js';
-export type { Block, Place, PlacedPart } from './piece/box/assembled-box.js';
-export { assembledBox } from './piece/box/assembled-box.js';
-export type { BoxFigures } from './piece/box/box-figures.js';
-export { boxFigures, massFormula } from './piece/box/box-figures.js';
-export type { Dividers } from './piece/box/dividers.js';
-export { compartmentFormula, sizeDividers } from './piece/box/dividers.js';
+export { sagFormula, stiffness, stiffnessFormula } from './piece/bookcase/shelf-sag.js';
 export { drawnBox } from './piece/box/drawn-box.js';
-export { fingerRoom } from './piece/box/finger-room.js';
-export type { HingedLid } from './piece/box/hinged-lid.js';
-export { hingedLid } from './piece/box/hinged-lid.js';
-export type { LiftOffLid } from './piece/box/lift-off-lid.js';
-export { liftOffLid } from './piece/box/lift-off-lid.js';
-export type { OpenBox, OpenBoxBrief } from './piece/box/open-box.js';
-export { sizeOpenBox } from './piece/box/open-box.js';
-export type { BoxBrief, BoxDesign, Groove, Part, SizedBox } from './piece/box/size-box.js';
 export { sizeBox } from './piece/box/size-box.js';
-export { boardLengthFormula, heightFormula, lidLengthFormula, lidWidthFormula } from './piece/box/size-formulas.js';
+export { boardLengthFormula, heightFormula, lidWidthFormula } from './piece/box/size-formulas.js';
 export { sizedBox } from './piece/box/sized-box.js';
-export type { Tray } from './piece/box/tray.js';
-export { sizeTray } from './piece/box/tray.js';
-export type { Brief, Joint } from './piece/brief.js';
 export { readBrief } from './piece/brief.js';
-export type { Drawer, DrawerDesign } from './piece/drawer/drawer.js';
 export { sizeDrawer } from './piece/drawer/drawer.js';
 export { drawnDrawer } from './piece/drawer/drawn-drawer.js';
-export type { DrawnPiece, DrawnSize, Solid, SolidBlock, Span, ViewName } from './piece/drawn-piece.js';
 export { fittedParts, withFittedLid } from './piece/fitted-parts.js';
 export { drawnFrameAndPanel } from './piece/frame-and-panel/drawn-frame-and-panel.js';
-export type { FrameAndPanel, FrameDesign } from './piece/frame-and-panel/frame-and-panel.js';
 export { sizeFrameAndPanel } from './piece/frame-and-panel/frame-and-panel.js';
-export type { Piece, PieceKind, PiecePart, SizedPiece } from './piece/piece.js';
 export { drawnSolidTop } from './piece/solid-top/drawn-solid-top.js';
-export type { SolidTop, SolidTopDesign } from './piece/solid-top/solid-top.js';
 export { sizeSolidTop } from './piece/solid-top/solid-top.js';
-export type { Fault } from './record/chain.js';
-export type { CommissionCheck } from './record/check.js';
+// record/
 export { checkCommission } from './record/check.js';
-export type { Commission, Decided } from './record/commission.js';
-export type { Decision } from './record/decision.js';
-export type { DecisionRow } from './record/decision-row.js';
-export type {
-  AirDecision,
-  DaysDecision,
-  Decisions,
-  LidDecision,
-  QuoteDecision,
-  StockDecision,
-  SurfaceDecision,
-} from './record/decisions.js';
-export type { Entry, Head, Versions } from './record/entry.js';
-export type { FaceName } from './record/letter-face.js';
 export { letterFace } from './record/letter-face.js';
 export { openCommission } from './record/open-commission.js';
-export type { Stale } from './record/stale.js';
 export { surfaceDecision } from './record/surface-decision.js';
+// runner/
 export { proveCuts } from './runner/cuts/prove-cuts.js';
-export type { CommissionCard, LidInSeason } from './shop/commission-card.js';
-export type { Wanted } from './shop/search-commissions.js';
+// shop/
 export { searchCommissions } from './shop/search-commissions.js';
-export type { ShopBook } from './shop/shop-book.js';
 export { shopBook } from './shop/shop-book.js';
-export type { CommissionProblem } from './shop/shop-index.js';
+// show/
 export { cutPlanDrawing } from './show/drawing/cut-plan-drawing.js';
 export { dividerWalk } from './show/drawing/divider-walk.js';
 export { jointDxf, partsDxf } from './show/drawing/dxf.js';
@@ -145,7 +70,6 @@ export { explodedView } from './show/drawing/exploded-view.js';
 export { grooveDrawing } from './show/drawing/groove-drawing.js';
 export { jointDrawing } from './show/drawing/joint-drawing.js';
 export { jointTemplate } from './show/drawing/joint-template.js';
-export type { DrawingOptions } from './show/drawing/lengths.js';
 export { letteringDxf, letteringSvg } from './show/drawing/lettering-files.js';
 export { letteringPreview } from './show/drawing/lettering-preview.js';
 export { letteringTemplate } from './show/drawing/lettering-template.js';
@@ -155,29 +79,21 @@ export { pieceDrawing } from './show/drawing/piece-drawing.js';
 export { pieceStick, storyStick } from './show/drawing/story-stick.js';
 export { tapeDrawing } from './show/drawing/tape-drawing.js';
 export { longDay, shortDay } from './show/kit/day-text.js';
-export type { Shown } from './show/kit/display.js';
 export { show } from './show/kit/display.js';
 export { markdown } from './show/kit/escape.js';
-export type { FigureText } from './show/kit/figure.js';
-export { figure } from './show/kit/figure.js';
 export { svgFile } from './show/kit/svg-file.js';
-export type { Cell, Column } from './show/kit/table.js';
 export { table } from './show/kit/table.js';
 export { benchListPage } from './show/paper/bench-list.js';
-export type { BenchSettings } from './show/paper/bench-settings.js';
 export { benchSettings } from './show/paper/bench-settings.js';
-export type { ClientQuote } from './show/paper/quote-page.js';
 export { quotePage } from './show/paper/quote-page.js';
 export { lidClearancePlot } from './show/plots/clearance-plot.js';
 export { closingPlot } from './show/plots/closing-plot.js';
-export type { Curve } from './show/plots/curve-plot.js';
 export { curvePlot } from './show/plots/curve-plot.js';
 export { hoursPlot } from './show/plots/hours-plot.js';
 export { leverPlot } from './show/plots/lid-tornado-plot.js';
 export { millingPlot } from './show/plots/milling-plot.js';
 export { dryingPlot, moistureYearPlot } from './show/plots/moisture-plots.js';
 export { oddsPlot } from './show/plots/odds-plot.js';
-export type { PlotLibrary } from './show/plots/plot.js';
 export { plot } from './show/plots/plot.js';
 export { priceLeversPlot } from './show/plots/price-tornado-plot.js';
 export { promisePlot } from './show/plots/promise-plot.js';
@@ -196,131 +112,47 @@ export { woodFigures } from './show/tables/wood-figures.js';
 export { diffusivityWorking } from './show/working/diffusivity-working.js';
 export { movementWorking } from './show/working/movement-working.js';
 export { settingOut } from './show/working/setting-out.js';
-export type { WorkingOptions } from './show/working/working.js';
 export { working } from './show/working/working.js';
+// stock/
 export { boardFeet, boardFootFormula } from './stock/boards/board-feet.js';
-export type { Board, TypedBoard } from './stock/boards/boards.js';
 export { readBoards } from './stock/boards/boards.js';
 export { boardsFromCsv } from './stock/boards/boards-csv.js';
-export type { BoardsToBuy } from './stock/boards/boards-to-buy.js';
 export { boardsToBuy } from './stock/boards/boards-to-buy.js';
-export { defectText } from './stock/boards/defects.js';
-export type { LumberGrade } from './stock/boards/lumber-data.js';
-export { lumberGrade } from './stock/boards/lumber-data.js';
-export { lumberTally, surfacedThickness, surfaceMeasureFormula } from './stock/boards/lumber-tally.js';
 export { offcutBoards } from './stock/boards/offcuts.js';
-export type { ShopStock, StockOffered, StockTurn } from './stock/boards/shop-stock.js';
-export { stockFor } from './stock/boards/shop-stock.js';
-export type { TrimmedBoard } from './stock/boards/trimmed-boards.js';
 export { trimmedBoards } from './stock/boards/trimmed-boards.js';
-export { checkPlan } from './stock/cut-plan/check-plan.js';
-export type { CutJob, TypedCutBoard, TypedCutJob, TypedCutPart, TypedDefect } from './stock/cut-plan/cut-job.js';
-export type {
-  Cut,
-  CutBoard,
-  CutBoardPlan,
-  CutPart,
-  CutPlan,
-  Defect,
-  FirstCut,
-  Offcut,
-} from './stock/cut-plan/plan.js';
 export { planCuts } from './stock/cut-plan/plan-cuts.js';
-export type { BoardLayout, NumberedCut, NumberedPart } from './stock/cutting/board-layouts.js';
 export { boardLayouts } from './stock/cutting/board-layouts.js';
 export { chalkMarks } from './stock/cutting/chalk-marks.js';
 export { planFindings } from './stock/cutting/plan-findings.js';
 export { planSheets } from './stock/cutting/plan-sheets.js';
-export type { SetUp } from './stock/cutting/set-ups.js';
 export { setUps } from './stock/cutting/set-ups.js';
-export type { TypedSheet } from './stock/cutting/sheet-goods.js';
 export { readSheets, sheetParts } from './stock/cutting/sheet-goods.js';
-export type { Blank, PartsToCut } from './stock/milling/blanks.js';
-export { blanksOf } from './stock/milling/blanks.js';
-export { bowFormula, cupFormula, flattened, reachFormula, twistFormula } from './stock/milling/flattening.js';
-export type { MilledBlank, Milling, MillingLoss, MillingStep } from './stock/milling/milling-loss.js';
+export { bowFormula, reachFormula } from './stock/milling/flattening.js';
 export { millingLoss } from './stock/milling/milling-loss.js';
-export type { Planer, PlanerPass, TypedPlaner } from './stock/milling/planer.js';
-export { planerPasses } from './stock/milling/planer.js';
-export type { MillingAllowances, RoughPart } from './stock/milling/rough-parts.js';
-export { roughParts } from './stock/milling/rough-parts.js';
-export type { SnipeRemedy } from './stock/milling/snipe.js';
-export { snipeRemedies } from './stock/milling/snipe.js';
-export type { Finish } from './surface/finish/finishes.js';
-export { allFinishes, finish } from './surface/finish/finishes.js';
-export type { Finishing } from './surface/finish/finishing.js';
-export { finishAmountFormula, planFinishing } from './surface/finish/finishing.js';
-export type { Glue } from './surface/finish/glues.js';
-export { allGlues, glue } from './surface/finish/glues.js';
-export type { Gluing } from './surface/finish/gluing.js';
-export { assemblyFormula, glueAmountFormula, planGluing } from './surface/finish/gluing.js';
-export type { GritStep } from './surface/finish/grit-order.js';
-export { gritOrder } from './surface/finish/grit-order.js';
-export type { Grit } from './surface/finish/grits.js';
-export { allGrits, grit } from './surface/finish/grits.js';
-export type { SandingInput, SandingPlan } from './surface/finish/sanding.js';
-export { planSanding, proudAfterFormula, sandedFormula } from './surface/finish/sanding.js';
-export type { SurfaceArea } from './surface/finish/surface-areas.js';
-export { surfaceAreas } from './surface/finish/surface-areas.js';
-export type { Handle, HandleInput, HandleKind } from './surface/handle/handle.js';
+// surface/
+export { finish } from './surface/finish/finishes.js';
+export { planFinishing } from './surface/finish/finishing.js';
+export { glue } from './surface/finish/glues.js';
+export { planGluing } from './surface/finish/gluing.js';
+export { planSanding, sandedFormula } from './surface/finish/sanding.js';
 export { layOutHandle } from './surface/handle/handle.js';
-export { chordFormula, wallFormula } from './surface/handle/handle-formulas.js';
-export { cuttingTimeFormula } from './surface/lettering/cutting-time.js';
-export type { Lettering, LetteringInput, TypedOrnament } from './surface/lettering/lettering.js';
+export { chordFormula } from './surface/handle/handle-formulas.js';
 export { layOutLettering } from './surface/lettering/lettering.js';
-export type { Face } from './surface/lettering/typeface.js';
-export { vDepthFormula, vWidthFormula } from './surface/lettering/v-groove.js';
-export type { SurfaceStep } from './surface/order-of-work.js';
+export { vDepthFormula } from './surface/lettering/v-groove.js';
 export { orderOfWork } from './surface/order-of-work.js';
-export type { RouterSetUp } from './surface/set-up.js';
 export { setUpFindings } from './surface/set-up.js';
-export type { BenchStep, WaitingDays } from './time/bench-steps.js';
+// time/
 export { benchSteps } from './time/bench-steps.js';
-export type { WorkingCalendar } from './time/calendar.js';
-export { hoursOn } from './time/calendar.js';
-export type { Activity, ActivityTimes, CriticalPath } from './time/critical-path.js';
-export { criticalPath } from './time/critical-path.js';
 export { laterStarts } from './time/later-starts.js';
-export type { Schedule, ScheduledStep, SchedulePlan } from './time/schedule.js';
 export { schedule } from './time/schedule.js';
-export type { Climate, Heating, MonthOfAir } from './wood/air/air.js';
+// wood/
 export { climate, heatedAirFormula, heatedAirValues, yearOfAir } from './wood/air/air.js';
-export type { Air } from './wood/air/air-fields.js';
-export type { AirOnDay } from './wood/air/daily-air.js';
-export { dailyAir } from './wood/air/daily-air.js';
-export type { HygrometerReading, HygrometerUnits, ReadingProblem } from './wood/air/hygrometer.js';
 export { readHygrometer } from './wood/air/hygrometer.js';
 export { monthNames } from './wood/air/months.js';
-export { dewPoint, humidityFromDewPoint, humidityFromWetBulb, wetBulb } from './wood/air/psychrometrics.js';
-export type { DaysToSettle } from './wood/drying/days-to-settle.js';
 export { daysToSettle } from './wood/drying/days-to-settle.js';
-export {
-  cellWallDiffusivityFormula,
-  diffusivity,
-  diffusivityDoubt,
-  diffusivityFormula,
-  diffusivityValues,
-  lumenFormula,
-} from './wood/drying/diffusivity.js';
-export type { DryingBoard, MoistureOnDay } from './wood/drying/drying.js';
 export { moistureThroughTime } from './wood/drying/drying.js';
-export { finishResistance } from './wood/drying/finish-resistance.js';
-export type { MoistureExcluding } from './wood/drying/moisture-excluding.js';
-export { allMoistureExcluding, moistureExcluding } from './wood/drying/moisture-excluding.js';
 export { stackFindings } from './wood/drying/stack-findings.js';
-export type { DayOfYear, SwingFollowed } from './wood/drying/swing-followed.js';
 export { swingFollowed } from './wood/drying/swing-followed.js';
-export { emcConstants, emcFormula, emcValues, equilibriumMoisture, humidityFor } from './wood/emc.js';
-export type { Movement, MovementMethod } from './wood/movement.js';
-export {
-  boardVariation,
-  coefficientFormula,
-  movement,
-  ringAngleFormula,
-  shrinkageFormula,
-  totalShrinkageFormula,
-} from './wood/movement.js';
-export type { ServiceMoisture } from './wood/service-moisture.js';
-export { allServiceMoisture, serviceMoisture } from './wood/service-moisture.js';
-export type { Species } from './wood/species.js';
-export { addSpecies, allSpecies, species, woodName } from './wood/species.js';
+export { emcFormula, emcValues, equilibriumMoisture, humidityFor } from './wood/emc.js';
+export { coefficientFormula, movement, ringAngleFormula } from './wood/movement.js';
+export { allSpecies, species, woodName } from './wood/species.js';
