@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CornerSolid, cornerSolids } from '../../kernel-helpers/src/joints/corner-solids.js';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
 import { layOutFingers } from '../../kernel-helpers/src/joints/finger-joint.js';
+import { type CornerSolid, cornerSolids } from './corner-solids.js';
 import { area, intersection } from './polygon.js';
 
 // Places are sums of a few dozen doubles under 60 in: a square inch is true to far better than this.

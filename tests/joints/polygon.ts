@@ -1,4 +1,4 @@
-import type { CornerPoint } from '../../kernel-helpers/src/joints/corner-solids.js';
+import type { CornerPoint } from './corner-solids.js';
 
 /** Area by the shoelace formula, whichever way round the corners go. */
 export function area(outline: readonly CornerPoint[]): number {

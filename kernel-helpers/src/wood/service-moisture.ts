@@ -18,6 +18,7 @@ export interface ServiceMoisture {
   valuesFromMemory: ('averagePercent' | 'lowPercent' | 'highPercent')[];
 }
 
+// In no sheet yet: what the computed air of a house will be held against.
 const percent = z.number().min(0).max(30).optional();
 
 const serviceEntry: z.ZodType<ServiceMoisture> = z

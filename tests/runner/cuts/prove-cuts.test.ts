@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { proveCuts } from '../../../kernel-helpers/src/runner/cuts/prove-cuts.js';
-import { checkPlan } from '../../../kernel-helpers/src/stock/cut-plan/check-plan.js';
 import type { CutPlan } from '../../../kernel-helpers/src/stock/cut-plan/plan.js';
+import { checkPlan } from '../../stock/cut-plan/check-plan.js';
 
 const knot = { kind: 'knot', fromEnd: 20, fromEdge: 2, length: 2, width: 1.5 };
 const board = { thickness: 1, length: 60, width: 7, defects: [knot] };

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readBoards, type TypedBoard } from '../../../kernel-helpers/src/stock/boards/boards.js';
 import { boardsFromCsv } from '../../../kernel-helpers/src/stock/boards/boards-csv.js';
-import { coveredArea, defectText, readDefect } from '../../../kernel-helpers/src/stock/boards/defects.js';
+import { coveredArea, readDefect } from '../../../kernel-helpers/src/stock/boards/defects.js';
 
 const plain = { mark: 'A', thickness: '4/4', width: '7 in', length: '8 ft', price: 14.5 };
 
@@ -54,7 +54,7 @@ describe('a measured board', () => {
     expect(() => readBoards([{ ...plain, ...field }])).toThrow(/^[^\n]*$/);
   });
 
-  it('gives its defects back in the words that it reads', () => {
+  it('reads every defect from the words it is chalked in', () => {
     const extents = fc.integer({ min: 1, max: 400 }).map((n) => n / 16);
     const sixteenths = fc.integer({ min: 0, max: 400 }).map((n) => n / 16);
     fc.assert(
@@ -62,7 +62,9 @@ describe('a measured board', () => {
         fc.record({ fromEnd: sixteenths, fromEdge: sixteenths, length: extents, width: extents }),
         fc.constantFrom('knot', 'end check', 'bark pocket'),
         (place, kind) => {
-          expect(readDefect(defectText({ kind, ...place }))).toEqual({ kind, ...place });
+          const { fromEnd, fromEdge, length, width } = place;
+          const words = `${kind} at ${fromEnd} in by ${fromEdge} in size ${length} in by ${width} in`;
+          expect(readDefect(words)).toEqual({ kind, ...place });
         },
       ),
     );

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { ShopError } from '../../../kernel-helpers/src/measure/shop-error.js';
-import { checkPlan } from '../../../kernel-helpers/src/stock/cut-plan/check-plan.js';
 import { planCuts } from '../../../kernel-helpers/src/stock/cut-plan/plan-cuts.js';
+import { checkPlan } from './check-plan.js';
 import { randomJob } from './random-job.js';
 
 const side = { name: 'side', count: 2, length: 12, width: 4, thickness: 0.75 };

@@ -1,5 +1,4 @@
 import * as z from 'zod';
-import { formatLength } from '../../measure/length.js';
 import { readParameters, size, words } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import type { Defect } from '../cut-plan/plan.js';
@@ -39,12 +38,6 @@ export function readDefects(text: string): Defect[] {
     .split('|')
     .filter((each) => each.trim() !== '')
     .map(readDefect);
-}
-
-/** A defect in the words that {@link readDefects} reads. */
-export function defectText({ kind, fromEnd, fromEdge, length, width }: Defect): string {
-  const tape = (inches: number) => formatLength(inches, { system: 'tape', denominator: 64 });
-  return `${kind} at ${tape(fromEnd)} by ${tape(fromEdge)} size ${tape(length)} by ${tape(width)}`;
 }
 
 /** Area that rectangles cover together, square inches; where two lie over one another it counts once. @internal */

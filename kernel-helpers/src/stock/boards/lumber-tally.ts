@@ -44,7 +44,8 @@ export function lumberTally(boards: readonly { mark: string; thickness: number; 
 }
 
 /**
- * Thickness that a grader counts on for kiln-dried hardwood surfaced on two sides; a yard often sells it thicker.
+ * Thickness that a grader counts on for kiln-dried hardwood surfaced on two sides; a yard often sells it thicker. In no sheet
+ * yet: boards bought surfaced, and stock of unequal thickness, will ask for it.
  *
  * @param rough  rough thickness, in: 1 for 4/4
  * @returns in

@@ -1,5 +1,5 @@
-import { type CornerLayout, cornerPieces } from './corner.js';
-import type { JointPiece } from './dovetails.js';
+import { type CornerLayout, cornerPieces } from '../../kernel-helpers/src/joints/corner.js';
+import type { JointPiece } from '../../kernel-helpers/src/joints/dovetails.js';
 
 /** A point on the face of the board that carries the tails: from its end, and from its lower edge. Inches. */
 export type CornerPoint = readonly [fromEnd: number, fromEdge: number];

@@ -1,4 +1,12 @@
-import type { Cut, CutBoard, CutBoardPlan, CutPart, CutPlan, FirstCut, PlacedPart } from './plan.js';
+import type {
+  Cut,
+  CutBoard,
+  CutBoardPlan,
+  CutPart,
+  CutPlan,
+  FirstCut,
+  PlacedPart,
+} from '../../../kernel-helpers/src/stock/cut-plan/plan.js';
 
 interface Piece {
   x1: number;
