@@ -59,5 +59,5 @@ export async function proveCuts(
 /** Beside us once built; under test we are the source, and it is in dist/. */
 function workerFile(): URL {
   const beside = new URL('./cut-worker.js', import.meta.url);
-  return existsSync(beside) ? beside : new URL('../../dist/cut-worker.js', import.meta.url);
+  return existsSync(beside) ? beside : new URL('../../../dist/cut-worker.js', import.meta.url);
 }
