@@ -1,7 +1,7 @@
 /** `npm run bench`: a line of thirty letters with its depths and its preview, from text to picture, cold and warm. */
 import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 import { letterFace } from '../../kernel-helpers/src/record/letter-face.js';
-import { letteringPreview } from '../../kernel-helpers/src/show/drawing/lettering-preview.js';
+import { letteringPreview } from '../../kernel-helpers/src/show/drawing/lid/lettering-preview.js';
 import { layOutLettering } from '../../kernel-helpers/src/surface/lettering/lettering.js';
 
 const rounds = 15;

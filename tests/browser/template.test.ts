@@ -8,7 +8,7 @@ import { sizeDrawer } from '../../kernel-helpers/src/piece/drawer/drawer.js';
 import { drawnDrawer } from '../../kernel-helpers/src/piece/drawer/drawn-drawer.js';
 import { letterFace } from '../../kernel-helpers/src/record/letter-face.js';
 import { jointTemplate } from '../../kernel-helpers/src/show/drawing/joint-template.js';
-import { letteringTemplate } from '../../kernel-helpers/src/show/drawing/lettering-template.js';
+import { letteringTemplate } from '../../kernel-helpers/src/show/drawing/lid/lettering-template.js';
 import { pieceStick, storyStick } from '../../kernel-helpers/src/show/drawing/story-stick.js';
 import { layOutHandle } from '../../kernel-helpers/src/surface/handle/handle.js';
 import { layOutLettering } from '../../kernel-helpers/src/surface/lettering/lettering.js';

@@ -33,6 +33,31 @@ test('a file imports only from folders before its own', () => {
   expect(upward).toEqual([]);
 });
 
+test('no folders import from one another, not even round about', () => {
+  const folder = (name: string) => name.slice(0, name.lastIndexOf('/'));
+  const imported = new Map<string, Set<string>>();
+  for (const { name, text } of files) {
+    const others = importsOf(text)
+      .filter((path) => path.startsWith('.'))
+      .map((path) => folder(relative(source, join(source, name, '..', path)).replaceAll(sep, '/')))
+      .filter((other) => other !== folder(name));
+    imported.set(folder(name), new Set([...(imported.get(folder(name)) ?? []), ...others]));
+  }
+  // A folder may go once all that it imports from has gone; those that can never go stand in a ring.
+  const waiting = new Map([...imported].filter(([, others]) => others.size > 0));
+  for (let before = -1; before !== waiting.size; ) {
+    before = waiting.size;
+    for (const [name, others] of waiting) if (![...others].some((other) => waiting.has(other))) waiting.delete(name);
+  }
+  expect([...waiting.keys()]).toEqual([]);
+});
+
+test('no folder is a heap', () => {
+  const folders = files.map(({ name }) => name.slice(0, name.lastIndexOf('/')));
+  const heaps = [...new Set(folders)].filter((folder) => folders.filter((other) => other === folder).length > 20);
+  expect(heaps).toEqual([]);
+});
+
 test('only disk, record, shop, lesson, show and runner touch files, clock, chance or the machine', () => {
   const outside = /['"]node:|\bDate\.now\b|\bnew Date\(\)|\bMath\.random\b|\bprocess\.|\bperformance\.|\bfetch\(/;
   const impure = files.filter(({ name, text }) => pure.includes(folderOf(name)) && outside.test(text));

@@ -2,9 +2,9 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync }
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Kernel } from '../../kernel-helpers/src/runner/kernel/kernel.js';
+import type { Output } from '../../kernel-helpers/src/runner/kernel/outputs.js';
 import { startKernel } from '../../kernel-helpers/src/runner/kernel/start-kernel.js';
 import { type Cell, readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
-import type { Output } from '../../kernel-helpers/src/runner/sheets/outputs.js';
 import { codeCells } from '../../kernel-helpers/src/runner/sheets/run-sheet.js';
 import { lessonAnswers } from './lesson-answers.js';
 import { root } from './setting.js';

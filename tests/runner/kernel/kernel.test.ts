@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Kernel } from '../../../kernel-helpers/src/runner/kernel/kernel.js';
+import { errorText, type Output } from '../../../kernel-helpers/src/runner/kernel/outputs.js';
 import { startKernel } from '../../../kernel-helpers/src/runner/kernel/start-kernel.js';
-import { errorText, type Output } from '../../../kernel-helpers/src/runner/sheets/outputs.js';
 import { runs } from '../setting.js';
 
 const cwd = import.meta.dirname;

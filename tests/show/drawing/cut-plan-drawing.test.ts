@@ -4,8 +4,8 @@ import { cutPlanDrawing } from '../../../kernel-helpers/src/show/drawing/cut-pla
 import { cutTable, partTable } from '../../../kernel-helpers/src/show/tables/cut-plan-tables.js';
 import { partLabels } from '../../../kernel-helpers/src/show/tables/part-labels.js';
 import { readBoards } from '../../../kernel-helpers/src/stock/boards/boards.js';
-import { trimmedBoards } from '../../../kernel-helpers/src/stock/boards/trimmed-boards.js';
 import { boardLayouts } from '../../../kernel-helpers/src/stock/cutting/board-layouts.js';
+import { trimmedBoards } from '../../../kernel-helpers/src/stock/milling/trimmed-boards.js';
 import { handMade, kerf, planOf, sawnAtRandom } from '../../stock/hand-made-plan.js';
 import { drawingOf } from '../drawing-text.js';
 import { elementsOf } from '../read-html.js';

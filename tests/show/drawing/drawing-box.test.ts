@@ -4,8 +4,8 @@ import { parseLength } from '../../../kernel-helpers/src/measure/length.js';
 import { drawnBox } from '../../../kernel-helpers/src/piece/box/drawn-box.js';
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
 import { explodedView } from '../../../kernel-helpers/src/show/drawing/exploded-view.js';
+import { projected } from '../../../kernel-helpers/src/show/drawing/kit/projection.js';
 import { pieceDrawing } from '../../../kernel-helpers/src/show/drawing/piece-drawing.js';
-import { projected } from '../../../kernel-helpers/src/show/drawing/projection.js';
 import { drawingOf } from '../drawing-text.js';
 import { cutOff, overlaps } from '../read-svg.js';
 

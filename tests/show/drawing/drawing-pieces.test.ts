@@ -10,8 +10,8 @@ import { sizeFrameAndPanel } from '../../../kernel-helpers/src/piece/frame-and-p
 import { drawnSolidTop } from '../../../kernel-helpers/src/piece/solid-top/drawn-solid-top.js';
 import { sizeSolidTop } from '../../../kernel-helpers/src/piece/solid-top/solid-top.js';
 import { explodedView } from '../../../kernel-helpers/src/show/drawing/exploded-view.js';
+import { projected } from '../../../kernel-helpers/src/show/drawing/kit/projection.js';
 import { pieceDrawing } from '../../../kernel-helpers/src/show/drawing/piece-drawing.js';
-import { projected } from '../../../kernel-helpers/src/show/drawing/projection.js';
 import { pieceStick } from '../../../kernel-helpers/src/show/drawing/story-stick.js';
 import { svgFile } from '../../../kernel-helpers/src/show/kit/svg-file.js';
 import { cherry } from '../../piece/box/cherry.js';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readBoards } from '../../../kernel-helpers/src/stock/boards/boards.js';
-import { offcutBoards } from '../../../kernel-helpers/src/stock/boards/offcuts.js';
-import { trimmedBoards } from '../../../kernel-helpers/src/stock/boards/trimmed-boards.js';
 import { boardLayouts } from '../../../kernel-helpers/src/stock/cutting/board-layouts.js';
+import { offcutBoards } from '../../../kernel-helpers/src/stock/cutting/offcuts.js';
 import { setUps } from '../../../kernel-helpers/src/stock/cutting/set-ups.js';
+import { trimmedBoards } from '../../../kernel-helpers/src/stock/milling/trimmed-boards.js';
 import { handMade, kerf, planOf, sawnAtRandom } from '../hand-made-plan.js';
 
 const boards = trimmedBoards({

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { PiecePart } from '../../../kernel-helpers/src/piece/piece.js';
-import { trimmedBoards } from '../../../kernel-helpers/src/stock/boards/trimmed-boards.js';
 import { planFindings } from '../../../kernel-helpers/src/stock/cutting/plan-findings.js';
 import { planSheets } from '../../../kernel-helpers/src/stock/cutting/plan-sheets.js';
 import { readSheets, sheetParts } from '../../../kernel-helpers/src/stock/cutting/sheet-goods.js';
+import { trimmedBoards } from '../../../kernel-helpers/src/stock/milling/trimmed-boards.js';
 
 const panel = (length: number, width: number, count = 1): PiecePart => ({
   ...{ name: 'panel', count, length, width, thickness: 0.25 },

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
 import { boardFeet } from '../../../kernel-helpers/src/stock/boards/board-feet.js';
-import { trimmedBoards } from '../../../kernel-helpers/src/stock/boards/trimmed-boards.js';
 import { readSheets, sheetParts } from '../../../kernel-helpers/src/stock/cutting/sheet-goods.js';
+import { trimmedBoards } from '../../../kernel-helpers/src/stock/milling/trimmed-boards.js';
 
 const sheet = { mark: 'P', thickness: '13/64 in', width: '2 ft', length: '4 ft', price: 18 };
 

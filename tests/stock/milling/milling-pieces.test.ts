@@ -6,8 +6,8 @@ import { sizeFrameAndPanel } from '../../../kernel-helpers/src/piece/frame-and-p
 import type { PiecePart } from '../../../kernel-helpers/src/piece/piece.js';
 import { sizeSolidTop } from '../../../kernel-helpers/src/piece/solid-top/solid-top.js';
 import { readBoards, type TypedBoard } from '../../../kernel-helpers/src/stock/boards/boards.js';
-import { trimmedBoards } from '../../../kernel-helpers/src/stock/boards/trimmed-boards.js';
 import { type Milling, millingLoss } from '../../../kernel-helpers/src/stock/milling/milling-loss.js';
+import { trimmedBoards } from '../../../kernel-helpers/src/stock/milling/trimmed-boards.js';
 import { handMade, planOf } from '../hand-made-plan.js';
 
 const moving = { species: 'walnut-black', ringAngle: 0, fittingMoisture: 8 };

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readBoards } from '../../../kernel-helpers/src/stock/boards/boards.js';
-import { trimmedBoards } from '../../../kernel-helpers/src/stock/boards/trimmed-boards.js';
 import { planCuts } from '../../../kernel-helpers/src/stock/cut-plan/plan-cuts.js';
 import { boardLayouts } from '../../../kernel-helpers/src/stock/cutting/board-layouts.js';
 import { setUps } from '../../../kernel-helpers/src/stock/cutting/set-ups.js';
 import { blanksOf } from '../../../kernel-helpers/src/stock/milling/blanks.js';
+import { trimmedBoards } from '../../../kernel-helpers/src/stock/milling/trimmed-boards.js';
 import { kerf } from '../hand-made-plan.js';
 
 const piece = (name: string, count: number, length: number, width: number) => ({

@@ -1,6 +1,6 @@
-import { addOutput, type Displays, lostError, type Output } from '../sheets/outputs.js';
 import type { Channels } from './channels.js';
 import type { KernelProcess } from './kernel-process.js';
+import { addOutput, type Displays, lostError, type Output } from './outputs.js';
 
 /** How a cell came out. Only `ok` is success: a kernel answers `abort` to a request that it never ran. */
 export type CellStatus = 'ok' | 'error' | 'abort' | 'too long' | 'stopped' | 'kernel ended';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import * as z from 'zod';
 import { ShopError } from '../../measure/shop-error.js';
-import type { MimeBundle, Output } from './outputs.js';
+import type { MimeBundle, Output } from '../kernel/outputs.js';
 
 /** A cell of a notebook; its source is one string, in the file a list of lines. */
 export interface Cell {

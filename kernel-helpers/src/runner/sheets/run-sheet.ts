@@ -1,7 +1,7 @@
 import type { CellStatus, Execution, Kernel } from '../kernel/kernel.js';
+import { errorText, lostError, type Output } from '../kernel/outputs.js';
 import { failedLine, type SourceLine } from './failed-line.js';
 import type { Cell, Notebook } from './notebook.js';
-import { errorText, lostError, type Output } from './outputs.js';
 
 /** Why a sheet stopped, and where. */
 export interface SheetFailure {

@@ -2,12 +2,12 @@ import type { BoardLayout, NumberedCut, NumberedPart } from '../../stock/cutting
 import type { Shown } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../kit/svg.js';
-import { type Box, inLedRows, placesInside, Taken } from './free-place.js';
-import { hatching } from './hatching.js';
-import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
-import { strokes } from './lines.js';
-import { pageWidth } from './sheet.js';
-import { broken } from './view.js';
+import { type Box, inLedRows, placesInside, Taken } from './kit/free-place.js';
+import { hatching } from './kit/hatching.js';
+import { type DrawingOptions, dimensionText, lengthText } from './kit/lengths.js';
+import { strokes } from './kit/lines.js';
+import { pageWidth } from './kit/sheet.js';
+import { broken } from './kit/view.js';
 
 const margin = 30;
 const mostScale = 40;

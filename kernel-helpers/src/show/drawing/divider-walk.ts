@@ -3,10 +3,10 @@ import type { Shown } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import { spreadApart } from '../kit/label-places.js';
 import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../kit/svg.js';
-import { overLines, turned } from './dimension.js';
-import { type DrawingOptions, dimensionText, lengthText, settingText } from './lengths.js';
-import { arrowhead, strokes } from './lines.js';
-import { pageWidth } from './sheet.js';
+import { overLines, turned } from './kit/dimension.js';
+import { type DrawingOptions, dimensionText, lengthText, settingText } from './kit/lengths.js';
+import { arrowhead, strokes } from './kit/lines.js';
+import { pageWidth } from './kit/sheet.js';
 
 const margin = 24;
 const board = 26;

@@ -2,8 +2,8 @@ import { DxfWriter, LWPolylineFlags, point3d, Units } from '@tarikjabiri/dxf';
 import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import type { Piece } from '../../piece/piece.js';
-import type { Point } from './lines.js';
-import { rectangle } from './view.js';
+import type { Point } from './kit/lines.js';
+import { rectangle } from './kit/view.js';
 
 /** What the parts drawing needs of a sized piece; see {@link Piece}. Inches. */
 export type DrawnParts = Pick<Piece, 'parts'>;

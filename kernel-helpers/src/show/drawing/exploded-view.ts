@@ -3,8 +3,8 @@ import type { Shown } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import { spreadApart } from '../kit/label-places.js';
 import { element, fontSize, ink, label, line, svgPicture, textWidth } from '../kit/svg.js';
-import { type Point, strokes } from './lines.js';
-import { pageWidth } from './sheet.js';
+import { type Point, strokes } from './kit/lines.js';
+import { pageWidth } from './kit/sheet.js';
 
 const mostHeight = 620;
 const margin = 14;

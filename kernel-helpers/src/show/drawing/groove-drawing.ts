@@ -3,10 +3,10 @@ import { ShopError } from '../../measure/shop-error.js';
 import type { SizedBox } from '../../piece/box/size-box.js';
 import type { Shown } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
-import type { Dimension, Side } from './dimension.js';
-import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
-import { drawRows } from './sheet.js';
-import { rectangle, type Shape, type View } from './view.js';
+import type { Dimension, Side } from './kit/dimension.js';
+import { type DrawingOptions, dimensionText, lengthText } from './kit/lengths.js';
+import { drawRows } from './kit/sheet.js';
+import { rectangle, type Shape, type View } from './kit/view.js';
 
 /** What the drawing needs of a sized box; see {@link SizedBox}. Inches. */
 export type GroovedBox = Pick<SizedBox, 'parts' | 'markingGauge'>;

@@ -2,10 +2,10 @@ import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import type { DovetailLayout, JointPiece } from '../../joints/dovetails.js';
 import type { Shown } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
-import type { Dimension } from './dimension.js';
-import { type DrawingOptions, dimensionText, lengthText, settingText } from './lengths.js';
-import { drawRows } from './sheet.js';
-import { rectangle, type Shape, type View } from './view.js';
+import type { Dimension } from './kit/dimension.js';
+import { type DrawingOptions, dimensionText, lengthText, settingText } from './kit/lengths.js';
+import { drawRows } from './kit/sheet.js';
+import { rectangle, type Shape, type View } from './kit/view.js';
 
 /** Wood that is the neighbour's, or waste. */
 const grey = '#d4d4d4';

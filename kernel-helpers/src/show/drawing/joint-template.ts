@@ -1,9 +1,9 @@
 import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import { element, ink } from '../kit/svg.js';
 import { jointSettings } from './joint-drawing.js';
-import { type DrawingOptions, lengthText } from './lengths.js';
-import type { Point } from './lines.js';
-import { letters, millimetres, type Piece, templateDocument } from './template-page.js';
+import { type DrawingOptions, lengthText } from './kit/lengths.js';
+import type { Point } from './kit/lines.js';
+import { letters, millimetres, type Piece, templateDocument } from './kit/template-page.js';
 
 const grey = '#d4d4d4';
 const line = { stroke: ink, 'stroke-width': 0.2 };

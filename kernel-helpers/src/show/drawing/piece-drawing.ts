@@ -1,11 +1,11 @@
 import { type DrawnPiece, extent, type ViewName } from '../../piece/drawn-piece.js';
 import type { Shown } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
-import type { Dimension } from './dimension.js';
-import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
-import { projected } from './projection.js';
-import { drawRows } from './sheet.js';
-import { rectangle, type Shape, type View } from './view.js';
+import type { Dimension } from './kit/dimension.js';
+import { type DrawingOptions, dimensionText, lengthText } from './kit/lengths.js';
+import { projected } from './kit/projection.js';
+import { drawRows } from './kit/sheet.js';
+import { rectangle, type Shape, type View } from './kit/view.js';
 
 /**
  * Plan, front and right side of a piece, all to one scale, with its main sizes. The front lies under the plan and at the left

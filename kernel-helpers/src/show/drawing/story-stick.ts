@@ -3,8 +3,8 @@ import type { DrawnPiece } from '../../piece/drawn-piece.js';
 import { escapeHtml } from '../kit/escape.js';
 import { spreadApart } from '../kit/label-places.js';
 import { element, ink } from '../kit/svg.js';
-import { type DrawingOptions, lengthText } from './lengths.js';
-import { letters, millimetres, type Piece, templateDocument } from './template-page.js';
+import { type DrawingOptions, lengthText } from './kit/lengths.js';
+import { letters, millimetres, type Piece, templateDocument } from './kit/template-page.js';
 
 /** What a story stick needs of a sized box; see {@link SizedBox}. Inches. */
 export type MarkedBox = Pick<SizedBox, 'overall' | 'design' | 'parts' | 'grooves'>;

@@ -3,7 +3,7 @@ import { ShopError } from '../../measure/shop-error.js';
 import type { Shown } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import { element, fontSize, ink, label, line, quietInk, svgPicture } from '../kit/svg.js';
-import { arrowhead } from './lines.js';
+import { arrowhead } from './kit/lines.js';
 
 const width = 720;
 const margin = 24;

@@ -1,10 +1,10 @@
 import type { CornerLayout } from '../../joints/corner.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import { formatLength } from '../../measure/length.js';
+import { sawnLidWidth } from '../../piece/box/fitted-parts.js';
 import type { SizedBox } from '../../piece/box/size-box.js';
 import { sizedBox } from '../../piece/box/sized-box.js';
 import type { Brief } from '../../piece/brief.js';
-import { sawnLidWidth } from '../../piece/fitted-parts.js';
 import type { PiecePart, SizedPiece } from '../../piece/piece.js';
 import type { StockDecision, SurfaceDecision } from '../../record/decisions.js';
 import { chalkMarks } from '../../stock/cutting/chalk-marks.js';

@@ -1,7 +1,7 @@
 import { boardFeet } from '../../stock/boards/board-feet.js';
 import type { Board } from '../../stock/boards/boards.js';
 import { lumberTally } from '../../stock/boards/lumber-tally.js';
-import { type DrawingOptions, dimensionText, lengthText } from '../drawing/lengths.js';
+import { type DrawingOptions, dimensionText, lengthText } from '../drawing/kit/lengths.js';
 import type { Shown } from '../kit/display.js';
 import { table } from '../kit/table.js';
 

@@ -1,6 +1,6 @@
 import type { BoardLayout } from '../../stock/cutting/board-layouts.js';
 import type { SetUp } from '../../stock/cutting/set-ups.js';
-import { type DrawingOptions, lengthText } from '../drawing/lengths.js';
+import { type DrawingOptions, lengthText } from '../drawing/kit/lengths.js';
 import type { Shown } from '../kit/display.js';
 import { table } from '../kit/table.js';
 

@@ -1,6 +1,6 @@
 import type { Handle } from '../../surface/handle/handle.js';
 import type { Lettering } from '../../surface/lettering/lettering.js';
-import { type DrawingOptions, lengthText } from '../drawing/lengths.js';
+import { type DrawingOptions, lengthText } from '../drawing/kit/lengths.js';
 import type { Shown } from '../kit/display.js';
 import { table } from '../kit/table.js';
 

@@ -3,7 +3,7 @@ import { type DovetailLayout, dividerFormula, slopeFormula } from '../../joints/
 import { type FingerLayout, fingerFormula } from '../../joints/finger-joint.js';
 import { formatLength } from '../../measure/length.js';
 import { dividerWalk } from '../drawing/divider-walk.js';
-import { type DrawingOptions, lengthText, settingText } from '../drawing/lengths.js';
+import { type DrawingOptions, lengthText, settingText } from '../drawing/kit/lengths.js';
 import type { Shown } from '../kit/display.js';
 import { markdown } from '../kit/escape.js';
 import { table } from '../kit/table.js';

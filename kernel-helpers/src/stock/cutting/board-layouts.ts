@@ -1,8 +1,8 @@
 import { ShopError } from '../../measure/shop-error.js';
 import type { Board } from '../boards/boards.js';
-import type { TrimmedBoard } from '../boards/trimmed-boards.js';
 import type { Cut, CutBoardPlan, CutPlan, Offcut, PlacedPart } from '../cut-plan/plan.js';
 import type { Blank } from '../milling/blanks.js';
+import type { TrimmedBoard } from '../milling/trimmed-boards.js';
 import { type TimedCut, wholeBlanks } from '../milling/whole-blanks.js';
 
 /** A part on its board, with the number it has on drawing and label. */

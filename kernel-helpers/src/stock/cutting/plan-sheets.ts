@@ -1,8 +1,8 @@
 import { ShopError } from '../../measure/shop-error.js';
 import { tape } from '../../measure/verdict.js';
-import type { TrimmedBoard } from '../boards/trimmed-boards.js';
 import type { CutPart, CutPlan, FirstCut, Offcut } from '../cut-plan/plan.js';
 import { planCuts } from '../cut-plan/plan-cuts.js';
+import type { TrimmedBoard } from '../milling/trimmed-boards.js';
 import { sheetTolerance } from './sheet-goods.js';
 
 /**

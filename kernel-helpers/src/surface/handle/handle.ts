@@ -6,10 +6,10 @@ import { ShopError } from '../../measure/shop-error.js';
 import { tape } from '../../measure/verdict.js';
 import type { SizedBox } from '../../piece/box/size-box.js';
 import type { Lettering } from '../lettering/lettering.js';
+import { type LidField, lidField } from '../lettering/lid-field.js';
 import type { Extent, LidPoint } from '../lettering/outline.js';
 import { handleFindings } from './handle-findings.js';
 import { chordFormula, wallFormula } from './handle-formulas.js';
-import { type LidField, lidField } from './lid-field.js';
 
 /** What takes hold of the lid. */
 export type HandleKind = 'scoop' | 'raised pull' | 'thumb notch';

@@ -1,6 +1,6 @@
-import { escapeHtml } from '../kit/escape.js';
-import { htmlPage } from '../kit/html-page.js';
-import { element, fontFamily, ink, quietInk } from '../kit/svg.js';
+import { escapeHtml } from '../../kit/escape.js';
+import { htmlPage } from '../../kit/html-page.js';
+import { element, fontFamily, ink, quietInk } from '../../kit/svg.js';
 
 export const millimetres = 25.4;
 /** Height of letters on a template, mm. */

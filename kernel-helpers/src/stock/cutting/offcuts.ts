@@ -1,8 +1,8 @@
 import { evaluate } from '../../measure/formula.js';
+import type { Board } from '../boards/boards.js';
 import type { Defect, Offcut } from '../cut-plan/plan.js';
-import type { BoardLayout } from '../cutting/board-layouts.js';
 import { bowFormula, cupFormula, twistFormula } from '../milling/flattening.js';
-import type { Board } from './boards.js';
+import type { BoardLayout } from './board-layouts.js';
 
 /**
  * The offcuts of a plan as boards of the shop's stock: in hand, with the price, moisture and wood of the board they come from,

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { sizeBookcase } from '../../kernel-helpers/src/piece/bookcase/bookcase.js';
-import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
-import { fittedParts, withFittedLid } from '../../kernel-helpers/src/piece/fitted-parts.js';
+import { sizeBookcase } from '../../../kernel-helpers/src/piece/bookcase/bookcase.js';
+import { fittedParts, withFittedLid } from '../../../kernel-helpers/src/piece/box/fitted-parts.js';
+import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
 
 const box = sizeBox({ insideLength: 9.5, insideWidth: 6.25, insideDepth: 4, species: 'walnut-black' });
 const bookcase = sizeBookcase({ species: 'cherry-black', width: 30, height: 48, depth: 11, shelves: 3 });

@@ -1,14 +1,14 @@
 import DxfParser from 'dxf-parser';
 import { describe, expect, test } from 'vitest';
-import { letterFace } from '../../../kernel-helpers/src/record/letter-face.js';
-import { letteringDxf, letteringSvg } from '../../../kernel-helpers/src/show/drawing/lettering-files.js';
-import { letteringPreview } from '../../../kernel-helpers/src/show/drawing/lettering-preview.js';
-import { lidDrawing } from '../../../kernel-helpers/src/show/drawing/lid-drawing.js';
-import { lidSection } from '../../../kernel-helpers/src/show/drawing/lid-section.js';
-import { lidPlaces } from '../../../kernel-helpers/src/show/tables/lid-places.js';
-import { layOutHandle } from '../../../kernel-helpers/src/surface/handle/handle.js';
-import { layOutLettering } from '../../../kernel-helpers/src/surface/lettering/lettering.js';
-import { chest } from '../../surface/lettering/shapes.js';
+import { letterFace } from '../../../../kernel-helpers/src/record/letter-face.js';
+import { letteringDxf, letteringSvg } from '../../../../kernel-helpers/src/show/drawing/lid/lettering-files.js';
+import { letteringPreview } from '../../../../kernel-helpers/src/show/drawing/lid/lettering-preview.js';
+import { lidDrawing } from '../../../../kernel-helpers/src/show/drawing/lid/lid-drawing.js';
+import { lidSection } from '../../../../kernel-helpers/src/show/drawing/lid/lid-section.js';
+import { lidPlaces } from '../../../../kernel-helpers/src/show/tables/lid-places.js';
+import { layOutHandle } from '../../../../kernel-helpers/src/surface/handle/handle.js';
+import { layOutLettering } from '../../../../kernel-helpers/src/surface/lettering/lettering.js';
+import { chest } from '../../../surface/lettering/shapes.js';
 
 const lettering = layOutLettering({
   box: chest,

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readBoards, type TypedBoard } from '../../../kernel-helpers/src/stock/boards/boards.js';
-import { trimmedBoards } from '../../../kernel-helpers/src/stock/boards/trimmed-boards.js';
 import type { Blank } from '../../../kernel-helpers/src/stock/milling/blanks.js';
 import { flattened } from '../../../kernel-helpers/src/stock/milling/flattening.js';
+import { trimmedBoards } from '../../../kernel-helpers/src/stock/milling/trimmed-boards.js';
 
 const typed = { mark: 'A', thickness: '4/4', width: '8 in', length: '8 ft', price: 15 };
 const trimmed = (over: Partial<TypedBoard> = {}, rest: object = {}) =>

@@ -1,6 +1,6 @@
-import type { Lettering } from '../../surface/lettering/lettering.js';
-import type { LidPoint } from '../../surface/lettering/outline.js';
-import { element } from '../kit/svg.js';
+import type { Lettering } from '../../../surface/lettering/lettering.js';
+import type { LidPoint } from '../../../surface/lettering/outline.js';
+import { element } from '../../kit/svg.js';
 
 /** The frame of a picture: pixels an inch, and where the lid's front left corner stands. */
 export interface Frame {

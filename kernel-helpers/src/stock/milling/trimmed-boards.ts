@@ -1,12 +1,12 @@
 import * as z from 'zod';
 import { amount, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
+import { boardFeet } from '../boards/board-feet.js';
+import type { Board } from '../boards/boards.js';
 import type { CutBoard, Defect } from '../cut-plan/plan.js';
-import type { Blank } from '../milling/blanks.js';
-import { flattened } from '../milling/flattening.js';
-import { type MillingAllowances, readAllowances } from '../milling/rough-parts.js';
-import { boardFeet } from './board-feet.js';
-import type { Board } from './boards.js';
+import type { Blank } from './blanks.js';
+import { flattened } from './flattening.js';
+import { type MillingAllowances, readAllowances } from './rough-parts.js';
 
 /** What is cut off a board before parts are laid out, in. */
 export interface Trim {

@@ -1,12 +1,12 @@
-import type { Handle } from '../../surface/handle/handle.js';
-import type { Lettering } from '../../surface/lettering/lettering.js';
-import type { LidPoint } from '../../surface/lettering/outline.js';
-import type { Shown } from '../kit/display.js';
-import { figure } from '../kit/figure.js';
-import type { Dimension } from './dimension.js';
-import { type DrawingOptions, dimensionText, lengthText, oneSystem, settingText } from './lengths.js';
-import { drawRows } from './sheet.js';
-import type { Shape, View } from './view.js';
+import type { Handle } from '../../../surface/handle/handle.js';
+import type { Lettering } from '../../../surface/lettering/lettering.js';
+import type { LidPoint } from '../../../surface/lettering/outline.js';
+import type { Shown } from '../../kit/display.js';
+import { figure } from '../../kit/figure.js';
+import type { Dimension } from '../kit/dimension.js';
+import { type DrawingOptions, dimensionText, lengthText, oneSystem, settingText } from '../kit/lengths.js';
+import { drawRows } from '../kit/sheet.js';
+import type { Shape, View } from '../kit/view.js';
 
 const wood = '#ececec';
 

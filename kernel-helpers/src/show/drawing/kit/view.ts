@@ -1,4 +1,4 @@
-import { element, fontSize, label, line, quietInk, textWidth } from '../kit/svg.js';
+import { element, fontSize, label, line, quietInk, textWidth } from '../../kit/svg.js';
 import {
   type Dimension,
   drawDimension,

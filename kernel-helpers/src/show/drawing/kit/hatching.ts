@@ -1,4 +1,4 @@
-import { element, ink, line } from '../kit/svg.js';
+import { element, ink, line } from '../../kit/svg.js';
 import type { Box } from './free-place.js';
 
 /** Between two lines of a hatching, pixels. */

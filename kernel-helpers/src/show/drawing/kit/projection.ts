@@ -1,4 +1,4 @@
-import type { SolidBlock, Span, ViewName } from '../../piece/drawn-piece.js';
+import type { SolidBlock, Span, ViewName } from '../../../piece/drawn-piece.js';
 import type { Point } from './lines.js';
 import type { Shape } from './view.js';
 

@@ -1,4 +1,4 @@
-import { caliperScale, formatLength, type LengthSystem } from '../../measure/length.js';
+import { caliperScale, formatLength, type LengthSystem } from '../../../measure/length.js';
 
 /** How sizes of a drawing are shown. */
 export interface DrawingOptions {

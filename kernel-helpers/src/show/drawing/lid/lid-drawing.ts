@@ -1,12 +1,12 @@
-import type { Handle } from '../../surface/handle/handle.js';
-import type { Lettering } from '../../surface/lettering/lettering.js';
-import type { Contour, LidPoint } from '../../surface/lettering/outline.js';
-import type { Shown } from '../kit/display.js';
-import { figure } from '../kit/figure.js';
-import type { Dimension } from './dimension.js';
-import { type DrawingOptions, dimensionText, lengthText } from './lengths.js';
-import { drawRows } from './sheet.js';
-import { rectangle, type Shape, type View } from './view.js';
+import type { Handle } from '../../../surface/handle/handle.js';
+import type { Lettering } from '../../../surface/lettering/lettering.js';
+import type { Contour, LidPoint } from '../../../surface/lettering/outline.js';
+import type { Shown } from '../../kit/display.js';
+import { figure } from '../../kit/figure.js';
+import type { Dimension } from '../kit/dimension.js';
+import { type DrawingOptions, dimensionText, lengthText } from '../kit/lengths.js';
+import { drawRows } from '../kit/sheet.js';
+import { rectangle, type Shape, type View } from '../kit/view.js';
 
 const white = '#ffffff';
 const grey = '#d4d4d4';

@@ -1,4 +1,4 @@
-import { spreadApart } from '../kit/label-places.js';
+import { spreadApart } from '../../kit/label-places.js';
 
 /** A rectangle of a picture, pixels: its middle and its size. */
 export interface Box {

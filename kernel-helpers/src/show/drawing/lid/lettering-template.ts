@@ -1,9 +1,9 @@
-import type { Handle } from '../../surface/handle/handle.js';
-import type { Lettering } from '../../surface/lettering/lettering.js';
-import type { LidPoint } from '../../surface/lettering/outline.js';
-import { element, ink, quietInk } from '../kit/svg.js';
+import type { Handle } from '../../../surface/handle/handle.js';
+import type { Lettering } from '../../../surface/lettering/lettering.js';
+import type { LidPoint } from '../../../surface/lettering/outline.js';
+import { element, ink, quietInk } from '../../kit/svg.js';
+import { letters, millimetres, type Piece, templateDocument } from '../kit/template-page.js';
 import { handleShapes } from './lid-drawing.js';
-import { letters, millimetres, type Piece, templateDocument } from './template-page.js';
 
 /** Widest strip of paper, mm: what a page has room for. */
 const strip = 184;

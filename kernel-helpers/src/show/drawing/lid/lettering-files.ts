@@ -1,8 +1,8 @@
-import type { Lettering } from '../../surface/lettering/lettering.js';
-import type { LidPoint } from '../../surface/lettering/outline.js';
-import { element } from '../kit/svg.js';
-import { letteringLayers, newDrawing } from './dxf.js';
-import { rectangle } from './view.js';
+import type { Lettering } from '../../../surface/lettering/lettering.js';
+import type { LidPoint } from '../../../surface/lettering/outline.js';
+import { element } from '../../kit/svg.js';
+import { letteringLayers, newDrawing } from '../dxf.js';
+import { rectangle } from '../kit/view.js';
 
 /**
  * Lettering as a drawing exchange file (DXF, ASCII), full size, units inches, origin at the middle of the lid's front end, which

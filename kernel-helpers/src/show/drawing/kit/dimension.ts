@@ -1,4 +1,4 @@
-import { element, fontSize, ink, label, line, textWidth } from '../kit/svg.js';
+import { element, fontSize, ink, label, line, textWidth } from '../../kit/svg.js';
 import { arrowhead, strokes } from './lines.js';
 
 /** Which side of a view a dimension stands at. */

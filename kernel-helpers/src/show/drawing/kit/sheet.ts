@@ -1,4 +1,4 @@
-import { svgPicture } from '../kit/svg.js';
+import { svgPicture } from '../../kit/svg.js';
 import { type PlacedView, placeView, type View } from './view.js';
 
 export const pageWidth = 720;

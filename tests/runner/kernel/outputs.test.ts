@@ -6,7 +6,7 @@ import {
   errorText,
   lostError,
   type Output,
-} from '../../../kernel-helpers/src/runner/sheets/outputs.js';
+} from '../../../kernel-helpers/src/runner/kernel/outputs.js';
 
 function outputsOf(...messages: [type: string, content: Record<string, unknown>][]): Output[] {
   const outputs: Output[] = [];

@@ -1,11 +1,11 @@
-import type { Lettering } from '../../surface/lettering/lettering.js';
-import type { Shown } from '../kit/display.js';
-import { figure } from '../kit/figure.js';
-import { element, line, svgPicture, textWidth } from '../kit/svg.js';
-import { drawDimension, inLanes, laneDepth, overLines } from './dimension.js';
-import { type DrawingOptions, dimensionText, lengthText, oneSystem, settingText } from './lengths.js';
-import { strokes } from './lines.js';
-import { pageWidth } from './sheet.js';
+import type { Lettering } from '../../../surface/lettering/lettering.js';
+import type { Shown } from '../../kit/display.js';
+import { figure } from '../../kit/figure.js';
+import { element, line, svgPicture, textWidth } from '../../kit/svg.js';
+import { drawDimension, inLanes, laneDepth, overLines } from '../kit/dimension.js';
+import { type DrawingOptions, dimensionText, lengthText, oneSystem, settingText } from '../kit/lengths.js';
+import { strokes } from '../kit/lines.js';
+import { pageWidth } from '../kit/sheet.js';
 import { vCutShading } from './v-cut-shading.js';
 
 /**

@@ -1,4 +1,4 @@
-import type { Message } from '../kernel/message.js';
+import type { Message } from './message.js';
 
 /** Content of a display by MIME type. */
 export type MimeBundle = Record<string, unknown>;

@@ -1,4 +1,4 @@
-import { element, ink, line, quietInk } from '../kit/svg.js';
+import { element, ink, line, quietInk } from '../../kit/svg.js';
 
 /** A point: inches from the view's origin, x to the right and y up. */
 export type Point = readonly [x: number, y: number];
