@@ -59,7 +59,7 @@ const box = sizeBox({
   insideDepth: '4 in',
   species: 'walnut-black',
 });
-const lid = { box, species: 'walnut-black', ringAngle: 20, air: months, fittingMoisture: 8 };
+const lid = { box: box.design, species: 'walnut-black', ringAngle: 20, air: months, fittingMoisture: 8 };
 const fit = lidFit(lid);
 const odds = (simulations: number) => fitOdds({ fit, species: 'walnut-black', ringAngle: 20, simulations });
 odds(1000);

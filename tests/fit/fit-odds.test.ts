@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fitOdds } from '../../kernel-helpers/src/fit/fit-odds.js';
 import { lidFit } from '../../kernel-helpers/src/fit/lid-fit.js';
-import { lidLevers } from '../../kernel-helpers/src/fit/lid-sensitivity.js';
+import { lidSensitivity } from '../../kernel-helpers/src/fit/lid-sensitivity.js';
 import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 import { yearOfAir } from '../../kernel-helpers/src/wood/air/air.js';
 
@@ -15,7 +15,7 @@ const air = yearOfAir({
   place: 'chicago-ohare',
   heating: { heatTo: 20, humidifyTo: 0.3, coolTo: 25, dehumidifyTo: 0.6 },
 });
-const input = { box, species: 'walnut-black', ringAngle: 20, air, fittingMoisture: 8 };
+const input = { box: box.design, species: 'walnut-black', ringAngle: 20, air, fittingMoisture: 8 };
 const fit = lidFit(input);
 const lid = { fit, species: 'walnut-black', ringAngle: 20 };
 const nothingElse = { meterError: 0, airDoubt: 0, cuttingError: 0 };
@@ -59,17 +59,17 @@ describe('odds of a fit', () => {
   });
 });
 
-describe('levers', () => {
-  const levers = lidLevers({ input, otherSpecies: ['mahogany-african', 'maple-sugar'] });
+describe('one change at a time', () => {
+  const changes = lidSensitivity({ input, otherSpecies: ['mahogany-african', 'maple-sugar'] });
 
   it('start with the plan and put the most helpful first', () => {
-    expect(levers[0]).toMatchObject({ what: 'as planned', gain: 0 });
-    const gains = levers.slice(1).map(({ gain }) => gain);
+    expect(changes[0]).toMatchObject({ what: 'as planned', gain: 0 });
+    const gains = changes.slice(1).map(({ gain }) => gain);
     expect(gains).toEqual([...gains].sort((a, b) => b - a));
   });
 
   it('say what a woodworker knows: quarter-sawn and deeper grooves help, flat-sawn and restless wood do not', () => {
-    const gain = (what: string) => levers.find((lever) => lever.what.includes(what))?.gain ?? Number.NaN;
+    const gain = (what: string) => changes.find((change) => change.what.includes(what))?.gain ?? Number.NaN;
     expect(gain('quarter-sawn')).toBeGreaterThan(0);
     expect(gain('groove')).toBeGreaterThan(0);
     expect(gain('flat-sawn')).toBeLessThan(0);

@@ -12,7 +12,7 @@ const box = sizeBox({
 });
 const heating = { heatTo: 20, humidifyTo: 0.3, coolTo: 25, dehumidifyTo: 0.6 };
 const usual: LidFitInput = {
-  box,
+  box: box.design,
   species: 'walnut-black',
   ringAngle: 20,
   air: yearOfAir({ place: 'chicago-ohare', heating }),
@@ -67,7 +67,7 @@ describe('a sliding lid through the year', () => {
     const wide = sizeBox({ insideLength: '20 in', insideWidth: '20 in', insideDepth: '4 in', species: 'walnut-black' });
     const fit = lidFit({
       ...usual,
-      box: wide,
+      box: wide.design,
       ringAngle: 0,
       air: yearOfAir({ place: 'minneapolis', heating: { heatTo: 20 } }),
     });

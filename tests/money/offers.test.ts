@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { offersSideBySide } from '../../kernel-helpers/src/money/offers.js';
 import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
-import { priceLevers } from '../../kernel-helpers/src/money/price-sensitivity.js';
+import { priceSensitivity } from '../../kernel-helpers/src/money/price-sensitivity.js';
 import { box, dovetails, fingers } from './a-box.js';
 
 const work = { box, boards: 1, letters: 7, coats: 3 };
@@ -44,8 +44,8 @@ describe('offers side by side', () => {
 });
 
 describe('what moves the price', () => {
-  const levers = priceLevers({ spending: { ...spending, hours: 15 }, terms, hours: { low: 13, high: 18 } });
-  const of = (what: string) => levers.find((lever) => lever.what === what);
+  const changes = priceSensitivity({ spending: { ...spending, hours: 15 }, terms, hours: { low: 13, high: 18 } });
+  const of = (what: string) => changes.find((change) => change.what === what);
 
   it('worked by hand: pay for an hour, a tenth less and more', () => {
     // 15 h x 4 less and more = 120 between them, x 1.05 / 0.75 = 168.00
@@ -58,7 +58,7 @@ describe('what moves the price', () => {
   });
 
   it('stands largest first, and leaves out what moves nothing', () => {
-    expect(levers.map(({ swing }) => swing)).toEqual(levers.map(({ swing }) => swing).sort((a, b) => b - a));
+    expect(changes.map(({ swing }) => swing)).toEqual(changes.map(({ swing }) => swing).sort((a, b) => b - a));
     expect(of('outside work')).toBeUndefined();
   });
 });

@@ -2,7 +2,6 @@ import * as z from 'zod';
 import type { Finding } from '../measure/finding.js';
 import { amount, known, readParameters, size } from '../measure/parameters.js';
 import { caliper } from '../measure/verdict.js';
-import type { SizedBox } from '../piece/box/size-box.js';
 import type { MonthOfAir } from '../wood/air/air.js';
 import { movement } from '../wood/movement.js';
 import { species as speciesOf } from '../wood/species.js';
@@ -29,9 +28,17 @@ export interface LidFit extends SeasonalFit {
   findings: Finding[];
 }
 
+/** What the fit reads of a box, in; the design of a sized box has it. */
+export interface LidOpening {
+  insideWidth: number;
+  lidGrooveDepth: number;
+  /** Thickness of the tongue: the height of its grooves. */
+  tongueThickness: number;
+}
+
 /** What decides the fit. Lengths as text or inches. */
 export interface LidFitInput {
-  box: SizedBox;
+  box: LidOpening;
   species: string;
   /** Degrees, 0 flat-sawn, 90 quarter-sawn. */
   ringAngle: number;
@@ -64,7 +71,7 @@ const fields = z.object({
   tongueRoom: size({ least: 0, most: 0.125, why: 'room over the tongue on the day of fitting' }).default(0.01),
 });
 
-const levers =
+const remedies =
   'quarter-sawn wood, a calmer species, a deeper groove, or fitting at a moisture nearer the middle of the year';
 
 /**
@@ -82,7 +89,7 @@ const levers =
 export function lidFit(input: LidFitInput): LidFit {
   const read = readParameters(fields, { ...input });
   const { species, ringAngle, fittingMoisture, leastClearance } = read;
-  const { insideWidth, lidGrooveDepth, tongueThickness } = input.box.design;
+  const { insideWidth, lidGrooveDepth, tongueThickness } = input.box;
   const fit = seasonalFit({
     opening: insideWidth + 2 * lidGrooveDepth,
     species,
@@ -111,7 +118,7 @@ export function lidFit(input: LidFitInput): LidFit {
   const findings = seasonalFindings(
     fit,
     { piece: 'lid', tight: 'it sticks', loose: 'its tongues reach too little into their grooves' },
-    levers,
+    remedies,
   );
   findings.push({
     rule: 'lid: room over the tongue',

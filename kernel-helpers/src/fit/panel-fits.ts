@@ -36,7 +36,7 @@ const pieceFields = {
 const across = size({ least: 0.5, most: 120, why: 'across the grain' });
 const grooveDepth = size({ least: 1 / 16, most: 1, why: 'depth of the groove, each side' });
 const clearance = (why: string) => size({ least: 0, most: 1, why });
-const levers =
+const remedies =
   'quarter-sawn wood, a calmer species, a deeper groove, or fitting at a moisture nearer the middle of the year';
 
 /**
@@ -77,7 +77,7 @@ export function panelFit(
     cuttingTolerance: 1 / 64,
   });
   const words = { piece: 'panel', tight: 'it pushes the corners apart', loose: 'it shows its edge or rattles' };
-  return { ...fit, findings: seasonalFindings(fit, words, levers) };
+  return { ...fit, findings: seasonalFindings(fit, words, remedies) };
 }
 
 /**

@@ -3,7 +3,7 @@ import type { Money } from './money.js';
 import { quote, type Terms } from './quote.js';
 
 /** What one figure does to the price when it alone is lower or higher. */
-export interface PriceLever {
+export interface PriceChange {
   what: string;
   /** How far it was moved, in words: "15.2 to 19.8 h". */
   range: string;
@@ -18,7 +18,7 @@ export interface PriceLever {
  * What moves the price most: each figure is moved alone, all others as planned, and the net price is worked out anew.
  * Hours go from their low to their high end, everything else by the same share down and up.
  *
- * Prices are not rounded up here, so that a small lever does not vanish.
+ * Prices are not rounded up here, so that a small change does not vanish.
  *
  * @param plan.spending  as for {@link estimateCost}
  * @param plan.terms  as for {@link quote}
@@ -27,12 +27,12 @@ export interface PriceLever {
  * @returns largest swing first
  * @throws ShopError  as estimateCost and quote
  */
-export function priceLevers(plan: {
+export function priceSensitivity(plan: {
   spending: CostInput;
   terms: Terms;
   hours: { low: number; high: number };
   share?: number;
-}): PriceLever[] {
+}): PriceChange[] {
   const { spending, terms, hours, share = 0.1 } = plan;
   const priceOf = (changed: Partial<CostInput>, margin = terms.margin) =>
     quote({ ...terms, margin, roundTo: 0.01, cost: estimateCost({ ...spending, ...changed }).total }).net;
@@ -40,10 +40,10 @@ export function priceLevers(plan: {
     bills.map((bill) => ({ ...bill, price: bill.price * factor }));
   const percent = `${(100 * share).toFixed(0)} % less and more`;
   const moved = (what: string, at: (factor: number) => Money, range = percent) =>
-    lever(what, range, at(1 - share), at(1 + share));
+    priceChange(what, range, at(1 - share), at(1 + share));
 
-  const levers = [
-    lever(
+  const changes = [
+    priceChange(
       'hours',
       `${hours.low.toFixed(1)} to ${hours.high.toFixed(1)} h`,
       priceOf({ hours: hours.low }),
@@ -60,9 +60,9 @@ export function priceLevers(plan: {
     moved('contingency', (f) => priceOf({ contingency: Math.min(1, spending.contingency * f) })),
     moved('margin', (f) => priceOf({}, Math.min(0.9, terms.margin * f))),
   ];
-  return levers.filter(({ swing }) => swing > 0).sort((a, b) => b.swing - a.swing);
+  return changes.filter(({ swing }) => swing > 0).sort((a, b) => b.swing - a.swing);
 }
 
-function lever(what: string, range: string, low: Money, high: Money): PriceLever {
+function priceChange(what: string, range: string, low: Money, high: Money): PriceChange {
   return { what, range, low, high, swing: Math.abs(high.minor - low.minor) };
 }

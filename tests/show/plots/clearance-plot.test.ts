@@ -15,7 +15,7 @@ const box = sizeBox({
 });
 const walnutLid = (place: string) =>
   lidFit({
-    box,
+    box: box.design,
     species: 'walnut-black',
     ringAngle: 20,
     air: yearOfAir({ place, heating: { heatTo: 20, coolTo: 25, humidifyTo: 0.3, dehumidifyTo: 0.6 } }),

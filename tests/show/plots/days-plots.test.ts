@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { estimateCost } from '../../../kernel-helpers/src/money/cost.js';
 import { estimateHours } from '../../../kernel-helpers/src/money/hours.js';
 import { boxCounts } from '../../../kernel-helpers/src/money/operations.js';
-import { priceLevers } from '../../../kernel-helpers/src/money/price-sensitivity.js';
+import { priceSensitivity } from '../../../kernel-helpers/src/money/price-sensitivity.js';
 import { quote } from '../../../kernel-helpers/src/money/quote.js';
 import { hoursPlot } from '../../../kernel-helpers/src/show/plots/hours-plot.js';
-import { priceLeversPlot } from '../../../kernel-helpers/src/show/plots/price-tornado-plot.js';
+import { priceTornadoPlot } from '../../../kernel-helpers/src/show/plots/price-tornado-plot.js';
 import { promisePlot } from '../../../kernel-helpers/src/show/plots/promise-plot.js';
 import { scheduleChart } from '../../../kernel-helpers/src/show/plots/schedule-chart.js';
 import { box, dovetails, fingers, keyedMitre } from '../../money/a-box.js';
@@ -27,13 +27,13 @@ const spending = {
   contingency: 0.05,
 };
 const terms = { margin: 0.25, deposit: 0.5, date: '2026-12-20', validDays: 30 };
-const levers = priceLevers({ spending, terms, hours });
+const changes = priceSensitivity({ spending, terms, hours });
 const planned = quote({ ...terms, cost: estimateCost(spending).total, roundTo: 0.01 }).net;
 const altOf = (html: string) => elementsOf(html, 'img')[0]?.getAttribute('alt') ?? '';
 
 describe.each([
   ['hours by operation', hoursPlot(hours)],
-  ['what moves the price', priceLeversPlot(levers, planned)],
+  ['what moves the price', priceTornadoPlot(changes, planned)],
   ...['2026-12-20', '2027-01-18', '2027-02-12', '2027-08-01'].flatMap((promised) => [
     [`the odds of ${promised}`, promisePlot(boxDays(promised))] as const,
     [`the steps up to ${promised}`, scheduleChart(boxDays(promised), calendar)] as const,
@@ -78,8 +78,8 @@ describe('the odds of the promise', () => {
 
 describe('what moves the price', () => {
   it('has a bar for each figure, around the price as planned', () => {
-    const picture = pictureOf(priceLeversPlot(levers, planned));
-    expect(picture.all('[aria-label="bar"] rect')).toHaveLength(levers.length);
+    const picture = pictureOf(priceTornadoPlot(changes, planned));
+    expect(picture.all('[aria-label="bar"] rect')).toHaveLength(changes.length);
     const line = picture.number(picture.all('[aria-label="rule"] line')[0] as never, 'x1');
     for (const bar of picture.all('[aria-label="bar"] rect')) {
       const left = picture.number(bar, 'x');

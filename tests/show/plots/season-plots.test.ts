@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitOdds } from '../../../kernel-helpers/src/fit/fit-odds.js';
 import { lidFit } from '../../../kernel-helpers/src/fit/lid-fit.js';
-import { lidLevers } from '../../../kernel-helpers/src/fit/lid-sensitivity.js';
+import { lidSensitivity } from '../../../kernel-helpers/src/fit/lid-sensitivity.js';
 import { equilibriumByMonth } from '../../../kernel-helpers/src/fit/seasonal-fit.js';
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
 import { lidClearancePlot } from '../../../kernel-helpers/src/show/plots/clearance-plot.js';
-import { leverPlot } from '../../../kernel-helpers/src/show/plots/lid-tornado-plot.js';
+import { lidTornadoPlot } from '../../../kernel-helpers/src/show/plots/lid-tornado-plot.js';
 import { dryingPlot, moistureYearPlot } from '../../../kernel-helpers/src/show/plots/moisture-plots.js';
 import { oddsPlot } from '../../../kernel-helpers/src/show/plots/odds-plot.js';
 import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
@@ -21,20 +21,20 @@ const box = sizeBox({
 });
 const heating = { heatTo: 20, coolTo: 25, humidifyTo: 0.3, dehumidifyTo: 0.6 };
 const air = yearOfAir({ place: 'chicago-ohare', heating });
-const input = { box, species: 'walnut-black', ringAngle: 20, air, fittingMoisture: 8 };
+const input = { box: box.design, species: 'walnut-black', ringAngle: 20, air, fittingMoisture: 8 };
 const fit = lidFit(input);
 const texts = (picture: ReturnType<typeof pictureOf>) => picture.labels.map(({ text }) => text);
 
-describe('levers side by side', () => {
+describe('changes side by side', () => {
   it('name each change and what it buys, without running into each other', () => {
     fc.assert(
       fc.property(
         fc.constantFrom('cherry-black', 'oak-northern-red', 'mahogany-true', 'redwood-old-growth'),
         fc.integer({ min: 0, max: 90 }),
         (other, ringAngle) => {
-          const levers = lidLevers({ input: { ...input, ringAngle }, otherSpecies: [other] });
-          const picture = pictureOf(leverPlot(levers));
-          for (const { what } of levers) expect(texts(picture)).toContain(what);
+          const changes = lidSensitivity({ input: { ...input, ringAngle }, otherSpecies: [other] });
+          const picture = pictureOf(lidTornadoPlot(changes));
+          for (const { what } of changes) expect(texts(picture)).toContain(what);
           expect(overlaps(picture.labels)).toEqual([]);
           expect(cutOff(picture.labels, picture)).toEqual([]);
         },

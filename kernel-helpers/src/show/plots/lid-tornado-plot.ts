@@ -1,4 +1,4 @@
-import type { Lever } from '../../fit/lid-sensitivity.js';
+import type { LidChange } from '../../fit/lid-sensitivity.js';
 import { caliperScale } from '../../measure/length.js';
 import type { Shown } from '../kit/display.js';
 import { plot } from './plot.js';
@@ -7,17 +7,17 @@ const columns = 3;
 const ink = '#1a1a1a';
 
 /**
- * What each lever does to the lid's year, side by side on one scale: the plan first, then one thing changed at a time. Band
+ * What each change does to the lid's year, side by side on one scale: the plan first, then one thing changed at a time. Band
  * and line as in {@link lidClearancePlot}; the two limits as broken lines.
  *
- * @param levers  as `lidLevers` gives them
+ * @param changes  as `lidSensitivity` gives them
  * @param units  millimetres for `mm`, else inches
  */
-export function leverPlot(levers: Lever[], units: 'tape' | 'mm' | 'both' = 'tape'): Shown {
+export function lidTornadoPlot(changes: LidChange[], units: 'tape' | 'mm' | 'both' = 'tape'): Shown {
   const { unit, decimals, perInch } = caliperScale(units);
   const reading = (inches: number) => `${(inches * perInch).toFixed(decimals)} ${unit}`;
   const place = (index: number) => ({ column: index % columns, row: Math.floor(index / columns) });
-  const months = levers.flatMap(({ fit }, index) =>
+  const months = changes.flatMap(({ fit }, index) =>
     fit.byMonth.map(({ month, clearance, low, high }) => ({
       month,
       clearance: clearance * perInch,
@@ -26,17 +26,17 @@ export function leverPlot(levers: Lever[], units: 'tape' | 'mm' | 'both' = 'tape
       ...place(index),
     })),
   );
-  const limits = levers.flatMap(({ fit }, index) =>
+  const limits = changes.flatMap(({ fit }, index) =>
     [fit.limits.leastClearance, fit.limits.mostClearance].map((at) => ({ at: at * perInch, ...place(index) })),
   );
   const highest = Math.max(...months.map(({ high }) => high), ...limits.map(({ at }) => at));
   const lowest = Math.min(0, ...months.map(({ low }) => low));
-  const words = levers.map(({ what, fit, room }, index) => ({
+  const words = changes.map(({ what, fit, room }, index) => ({
     ...place(index),
     what,
     room: `room ${reading(room)}, plane to ${reading(fit.fittedWidth)}`,
   }));
-  const rows = Math.ceil(levers.length / columns);
+  const rows = Math.ceil(changes.length / columns);
   const facets = { fx: 'column', fy: 'row' };
   return plot(
     (Plot) => ({
@@ -61,7 +61,7 @@ export function leverPlot(levers: Lever[], units: 'tape' | 'mm' | 'both' = 'tape
       ],
     }),
     {
-      alt: `Clearance through the year for the plan and ${levers.length - 1} changes. ${levers.map(({ what, room }) => `${what}: room ${reading(room)}`).join('; ')}.`,
+      alt: `Clearance through the year for the plan and ${changes.length - 1} changes. ${changes.map(({ what, room }) => `${what}: room ${reading(room)}`).join('; ')}.`,
       caption: `Play of the lid, in ${unit === 'mm' ? 'millimetres' : 'inches'}, January to December, with one thing changed at a time; broken lines are the two limits. Room is what lies between the narrowest and the widest lid that may be planed.`,
     },
   );

@@ -1,5 +1,5 @@
 import { formatMoney, type Money, unitsOf } from '../../money/money.js';
-import type { PriceLever } from '../../money/price-sensitivity.js';
+import type { PriceChange } from '../../money/price-sensitivity.js';
 import type { Shown } from '../kit/display.js';
 import { ink } from '../kit/svg.js';
 import { plot } from './plot.js';
@@ -7,11 +7,11 @@ import { plot } from './plot.js';
 /**
  * What moves the price, largest first: for each figure the price with it low and with it high, around the price as planned.
  *
- * @param levers  as `priceLevers` gives them
+ * @param changes  as `priceSensitivity` gives them
  * @param planned  net price as planned, before it is rounded up
  */
-export function priceLeversPlot(levers: PriceLever[], planned: Money): Shown {
-  const rows = levers.map(({ what, range, low, high }) => {
+export function priceTornadoPlot(changes: PriceChange[], planned: Money): Shown {
+  const rows = changes.map(({ what, range, low, high }) => {
     const ends = [unitsOf(low), unitsOf(high)];
     return { what: `${what}, ${range}`, from: Math.min(...ends), to: Math.max(...ends), low, high };
   });
@@ -32,7 +32,7 @@ export function priceLeversPlot(levers: PriceLever[], planned: Money): Shown {
       ],
     }),
     {
-      alt: `Net price ${formatMoney(planned)} as planned. ${levers.map(({ what, low, high }) => `${what}: ${formatMoney(low)} to ${formatMoney(high)}`).join('; ')}.`,
+      alt: `Net price ${formatMoney(planned)} as planned. ${changes.map(({ what, low, high }) => `${what}: ${formatMoney(low)} to ${formatMoney(high)}`).join('; ')}.`,
       caption: `The dark line is the net price as planned, ${formatMoney(planned)} before rounding. Each bar moves one figure alone, and the longest stands first: there a better guess is worth most.`,
     },
   );
