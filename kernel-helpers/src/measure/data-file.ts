@@ -2,29 +2,55 @@ import { distance } from 'fastest-levenshtein';
 import * as z from 'zod';
 import { ShopError } from './shop-error.js';
 
+/** The entries of a data file, read and checked when they are first asked for. @internal */
+export interface DataTable<T> {
+  byId(): ReadonlyMap<string, T>;
+  /** In the file's order. */
+  all(): T[];
+  /** @throws ShopError  names the nearest ids */
+  entry(id: string): T;
+}
+
 /**
- * The entries of a data file, checked.
+ * The entries of a data file. Where the file names its sources once, as `sources`, each entry and each of its figures
+ * gets the whole name of its own.
  *
  * @param file  its name under data/, for messages
  * @param data  the file's content
- * @param key  the list's name in the file
- * @param entry  what each entry must be
- * @returns the entries by id
- * @throws ShopError  names the file, the entry and the field at fault
+ * @param is.list  the list's name in the file
+ * @param is.what  what an entry is, for messages: "species"
+ * @param is.entry  what each entry must be
+ * @returns reading throws a ShopError that names the file, the entry and the field at fault
  * @internal
  */
-export function readEntries<T extends { id: string }>(
+export function dataTable<T extends { id: string }>(
   file: string,
-  data: unknown,
+  data: object,
+  is: { list: string; what: string; entry: z.ZodType<T> },
+): DataTable<T> {
+  let table: ReadonlyMap<string, T> | undefined;
+  const byId = () => {
+    table ??= readEntries(file, data, is.list, is.entry);
+    return table;
+  };
+  return { byId, all: () => [...byId().values()], entry: (id) => entryOf(byId(), id, is.what) };
+}
+
+function readEntries<T extends { id: string }>(
+  file: string,
+  data: object,
   key: string,
   entry: z.ZodType<T>,
 ): ReadonlyMap<string, T> {
   const list = z.object({ [key]: z.array(z.looseObject({ id: z.string() })) }).safeParse(data);
   if (!list.success) throw new ShopError(`data/${file}: a list "${key}" of entries with an id is needed`);
+  const sources = 'sources' in data ? (data.sources as Record<string, string>) : {};
   const byId = new Map<string, T>();
   for (const given of list.data[key] as { id: string }[]) {
     const read = readEntry(`data/${file}`, given, entry);
     if (byId.has(given.id)) throw new ShopError(`data/${file}, entry ${given.id}: it stands there twice`);
+    for (const cited of [read, ...Object.values(read)] as { source?: string }[])
+      if (cited?.source) cited.source = sources[cited.source] ?? cited.source;
     byId.set(given.id, read);
   }
   return byId;

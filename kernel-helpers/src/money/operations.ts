@@ -4,7 +4,7 @@ import type { DovetailLayout } from '../joints/dovetails.js';
 import type { FingerLayout } from '../joints/finger-joint.js';
 import type { KeyedMitreLayout } from '../joints/keyed-mitre.js';
 import type { RabbetLayout } from '../joints/rabbet.js';
-import { readEntries } from '../measure/data-file.js';
+import { dataTable } from '../measure/data-file.js';
 import { amount, readParameters } from '../measure/parameters.js';
 import type { SizedPiece } from '../piece/piece.js';
 import type { ThreePoints } from './pert.js';
@@ -79,12 +79,11 @@ const operationEntry: z.ZodType<Operation> = z.strictObject({
   source: z.string().min(1),
 });
 
-let operations: Operation[] | undefined;
+const operations = dataTable('operations.json', data, { list: 'operations', what: 'operation', entry: operationEntry });
 
 /** The steps of a box, in working order. */
 export function boxOperations(): Operation[] {
-  operations ??= [...readEntries('operations.json', data, 'operations', operationEntry).values()];
-  return operations;
+  return operations.all();
 }
 
 const whole = (why: string) => {

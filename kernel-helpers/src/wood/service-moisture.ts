@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import data from '../../../data/moisture-in-service.json';
-import { entryOf, readEntries } from '../measure/data-file.js';
+import { dataTable } from '../measure/data-file.js';
 
 /** Moisture that wood should have for a use, or comes to in it, %. */
 export interface ServiceMoisture {
@@ -38,12 +38,11 @@ const serviceEntry: z.ZodType<ServiceMoisture> = z
     message: 'which values are remembered must agree with fromMemory',
   });
 
-let byId: ReadonlyMap<string, ServiceMoisture> | undefined;
-
-function serviceById(): ReadonlyMap<string, ServiceMoisture> {
-  byId ??= readEntries('moisture-in-service.json', data, 'service', serviceEntry);
-  return byId;
-}
+const service = dataTable('moisture-in-service.json', data, {
+  list: 'service',
+  what: 'service moisture',
+  entry: serviceEntry,
+});
 
 /**
  * Moisture recommended for a use.
@@ -52,10 +51,10 @@ function serviceById(): ReadonlyMap<string, ServiceMoisture> {
  * @throws ShopError  names the nearest ids
  */
 export function serviceMoisture(id: string): ServiceMoisture {
-  return entryOf(serviceById(), id, 'service moisture');
+  return service.entry(id);
 }
 
 /** All uses and regions that the handbook speaks of. */
 export function allServiceMoisture(): ServiceMoisture[] {
-  return [...serviceById().values()];
+  return service.all();
 }

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import data from '../../../data/species.json';
-import { entryOf, readEntries, readEntry } from '../measure/data-file.js';
+import { dataTable, entryOf, readEntry } from '../measure/data-file.js';
 import { ShopError } from '../measure/shop-error.js';
 
 /** A wood's published figures. Anything marked `fromMemory` could not be read in print and is remembered. */
@@ -55,20 +55,8 @@ const speciesEntry: z.ZodType<Species> = z.strictObject({
   sideHardness: z.strictObject({ newtons: z.number().positive(), ...cited }).optional(),
 });
 
-let published: ReadonlyMap<string, Species> | undefined;
+const published = dataTable('species.json', data, { list: 'species', what: 'species', entry: speciesEntry });
 const own = new Map<string, Species>();
-
-function publishedById(): ReadonlyMap<string, Species> {
-  if (!published) {
-    const sources = (data as { sources: Record<string, string> }).sources;
-    const read = readEntries('species.json', data, 'species', speciesEntry);
-    for (const entry of read.values())
-      for (const figure of [entry.shrinkage, entry.coefficient, entry.specificGravity, entry.sideHardness])
-        if (figure) figure.source = sources[figure.source] ?? figure.source;
-    published = read;
-  }
-  return published;
-}
 
 /**
  * A wood's published figures, or the maker's own.
@@ -77,7 +65,7 @@ function publishedById(): ReadonlyMap<string, Species> {
  * @throws ShopError  names the nearest ids
  */
 export function species(id: string): Species {
-  return own.get(id) ?? publishedById().get(id) ?? entryOf(new Map([...publishedById(), ...own]), id, 'species');
+  return own.get(id) ?? published.byId().get(id) ?? entryOf(new Map([...published.byId(), ...own]), id, 'species');
 }
 
 /** A wood as one says it, such as "black walnut": lists name it as an index does, "Walnut, black". @throws ShopError  as {@link species} */
@@ -87,7 +75,7 @@ export function woodName(id: string): string {
 
 /** All woods, in the order of the handbook's tables; the maker's own come last. */
 export function allSpecies(): Species[] {
-  return [...publishedById().values(), ...own.values()];
+  return [...published.all(), ...own.values()];
 }
 
 /**
@@ -105,7 +93,7 @@ export function addSpecies(woods: Species[]): Species[] {
   if (!Array.isArray(woods)) throw new ShopError('woods: a list of entries is needed, as in data/species.json');
   const read = woods.map((given) => readEntry('own species', given ?? {}, speciesEntry));
   for (const [index, { id }] of read.entries()) {
-    if (publishedById().has(id))
+    if (published.byId().has(id))
       throw new ShopError(`own species, entry ${id}, field id: a published wood has this id; give yours another`);
     if (read.findIndex((other) => other.id === id) < index)
       throw new ShopError(`own species, entry ${id}, field id: it stands there twice`);

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { cautions, readCautions } from '../../../kernel-helpers/src/show/tables/cautions.js';
+import { cautions, cautionTable } from '../../../kernel-helpers/src/show/tables/cautions.js';
 import { elementsOf } from '../read-html.js';
 
 const file = join(import.meta.dirname, '..', '..', '..', 'data', 'cautions.json');
@@ -9,7 +9,7 @@ const data = JSON.parse(readFileSync(file, 'utf8')) as { cautions: Record<string
 
 describe('cautions', () => {
   it('stand for every operation that a sheet sends someone to', () => {
-    expect([...readCautions(data).keys()]).toEqual([
+    expect([...cautionTable(data).byId().keys()]).toEqual([
       'table-saw',
       'jointer',
       'planer',
@@ -34,7 +34,7 @@ describe('cautions', () => {
   });
 
   it('each ends by giving way to the manual or the directions, local codes and a qualified person, and names its source', () => {
-    for (const { comesFirst, source } of readCautions(data).values()) {
+    for (const { comesFirst, source } of cautionTable(data).all()) {
       expect(comesFirst).toMatch(/(manual|directions).*(local codes|local fire code).*qualified person come first\.$/);
       expect(source).toBe('common practice, no source');
     }
@@ -57,7 +57,7 @@ describe('cautions', () => {
   it('name the entry and the field that is at fault in the data', () => {
     const broken = structuredClone(data);
     (broken.cautions[1] as { points: unknown[] }).points = [];
-    expect(() => readCautions(broken)).toThrow(
+    expect(() => cautionTable(broken).all()).toThrow(
       'data/cautions.json, entry jointer, field points: at least one caution is needed',
     );
   });

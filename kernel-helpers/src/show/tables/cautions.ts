@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import cautionData from '../../../../data/cautions.json';
-import { entryOf, readEntries } from '../../measure/data-file.js';
+import { type DataTable, dataTable } from '../../measure/data-file.js';
 import type { Shown } from '../kit/display.js';
 import { escapeHtml } from '../kit/escape.js';
 
@@ -25,12 +25,12 @@ const entry: z.ZodType<Cautions> = z.strictObject({
   source: words,
 });
 
-/** The entries of data/cautions.json, checked. @internal */
-export function readCautions(data: unknown): ReadonlyMap<string, Cautions> {
-  return readEntries('cautions.json', data, 'cautions', entry);
+/** The entries of data/cautions.json. @internal */
+export function cautionTable(data: object): DataTable<Cautions> {
+  return dataTable('cautions.json', data, { list: 'cautions', what: 'cautions', entry });
 }
 
-let known: ReadonlyMap<string, Cautions> | undefined;
+const known = cautionTable(cautionData);
 
 /**
  * The usual cautions for the operations that a sheet sends someone to.
@@ -40,9 +40,7 @@ let known: ReadonlyMap<string, Cautions> | undefined;
  * @throws ShopError  for an id that is not in the list; names the nearest
  */
 export function cautions(...operations: string[]): Shown {
-  known ??= readCautions(cautionData);
-  const entries = operations.map((id) => entryOf(known as ReadonlyMap<string, Cautions>, id, 'cautions'));
-  return { mime: 'text/html', text: entries.map(block).join('') };
+  return { mime: 'text/html', text: operations.map((id) => block(known.entry(id))).join('') };
 }
 
 function block({ operation, points, comesFirst, source }: Cautions): string {

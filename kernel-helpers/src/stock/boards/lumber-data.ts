@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import data from '../../../../data/lumber.json';
-import { entryOf, readEntries } from '../../measure/data-file.js';
+import { dataTable } from '../../measure/data-file.js';
 import { ShopError } from '../../measure/shop-error.js';
 
 /** A grade of hardwood lumber: least sizes, and how much of a board's face is clear wood in cuttings of a least size. */
@@ -42,7 +42,7 @@ const gradeFields: z.ZodType<LumberGrade> = z.strictObject({
   fromMemory: z.boolean(),
 });
 
-let grades: ReadonlyMap<string, LumberGrade> | undefined;
+const grades = dataTable('lumber.json', data, { list: 'grades', what: 'grade', entry: gradeFields });
 
 /**
  * A grade of hardwood lumber.
@@ -51,8 +51,7 @@ let grades: ReadonlyMap<string, LumberGrade> | undefined;
  * @throws ShopError  an id that is not in the list; names the nearest
  */
 export function lumberGrade(id: string): LumberGrade {
-  grades ??= readEntries('lumber.json', data, 'grades', gradeFields);
-  return entryOf(grades, id, 'grade');
+  return grades.entry(id);
 }
 
 /** Thicknesses that are sold by the quarter of an inch. @internal */

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import data from '../../../../data/finishes.json';
-import { entryOf, readEntries } from '../../measure/data-file.js';
+import { dataTable } from '../../measure/data-file.js';
 
 /** A type of finish. */
 export interface Finish {
@@ -50,12 +50,7 @@ const finishEntry: z.ZodType<Finish> = z.strictObject({
   note: words,
 });
 
-let byId: ReadonlyMap<string, Finish> | undefined;
-
-function finishesById(): ReadonlyMap<string, Finish> {
-  byId ??= readEntries('finishes.json', data, 'finishes', finishEntry);
-  return byId;
-}
+const finishes = dataTable('finishes.json', data, { list: 'finishes', what: 'finish', entry: finishEntry });
 
 /**
  * A type of finish.
@@ -64,10 +59,10 @@ function finishesById(): ReadonlyMap<string, Finish> {
  * @throws ShopError  names the nearest ids
  */
 export function finish(id: string): Finish {
-  return entryOf(finishesById(), id, 'finish');
+  return finishes.entry(id);
 }
 
 /** All types. */
 export function allFinishes(): Finish[] {
-  return [...finishesById().values()];
+  return finishes.all();
 }

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import data from '../../../../data/glues.json';
-import { entryOf, readEntries } from '../../measure/data-file.js';
+import { dataTable } from '../../measure/data-file.js';
 
 /** A type of glue. */
 export interface Glue {
@@ -56,12 +56,7 @@ const glueEntry: z.ZodType<Glue> = z
     message: 'which values are remembered must agree with fromMemory',
   });
 
-let byId: ReadonlyMap<string, Glue> | undefined;
-
-function gluesById(): ReadonlyMap<string, Glue> {
-  byId ??= readEntries('glues.json', data, 'glues', glueEntry);
-  return byId;
-}
+const glues = dataTable('glues.json', data, { list: 'glues', what: 'glue', entry: glueEntry });
 
 /**
  * A type of glue.
@@ -70,10 +65,10 @@ function gluesById(): ReadonlyMap<string, Glue> {
  * @throws ShopError  names the nearest ids
  */
 export function glue(id: string): Glue {
-  return entryOf(gluesById(), id, 'glue');
+  return glues.entry(id);
 }
 
 /** All types. */
 export function allGlues(): Glue[] {
-  return [...gluesById().values()];
+  return glues.all();
 }

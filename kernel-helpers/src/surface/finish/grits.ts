@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import data from '../../../../data/grits.json';
-import { entryOf, readEntries } from '../../measure/data-file.js';
+import { dataTable } from '../../measure/data-file.js';
 
 /** A grade of coated abrasive. */
 export interface Grit {
@@ -21,16 +21,7 @@ const gritEntry: z.ZodType<Grit> = z.strictObject({
   fromMemory: z.boolean(),
 });
 
-let byId: ReadonlyMap<string, Grit> | undefined;
-
-function gritsById(): ReadonlyMap<string, Grit> {
-  if (!byId) {
-    const sources: Record<string, string> = data.sources;
-    byId = readEntries('grits.json', data, 'grits', gritEntry);
-    for (const entry of byId.values()) entry.source = sources[entry.source] ?? entry.source;
-  }
-  return byId;
-}
+const grits = dataTable('grits.json', data, { list: 'grits', what: 'grit', entry: gritEntry });
 
 /**
  * A grade and its grain size.
@@ -39,10 +30,10 @@ function gritsById(): ReadonlyMap<string, Grit> {
  * @throws ShopError  names the nearest ids
  */
 export function grit(id: string): Grit {
-  return entryOf(gritsById(), id, 'grit');
+  return grits.entry(id);
 }
 
 /** All grades, each system from coarse to fine. */
 export function allGrits(): Grit[] {
-  return [...gritsById().values()];
+  return grits.all();
 }

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import data from '../../../../data/climates.json';
-import { entryOf, readEntries } from '../../measure/data-file.js';
+import { dataTable } from '../../measure/data-file.js';
 import type { Formula } from '../../measure/formula.js';
 import { amount, readParameters } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
@@ -71,7 +71,7 @@ const heatingFields = z.strictObject({
   dehumidifyTo: amount({ least: 0.2, most: 1, why: 'most humidity allowed, a fraction: 55 % is 0.55' }).optional(),
 });
 
-let byId: ReadonlyMap<string, Climate> | undefined;
+const climates = dataTable('climates.json', data, { list: 'climates', what: 'place', entry: climateEntry });
 
 /**
  * A place's monthly outdoor means.
@@ -80,8 +80,7 @@ let byId: ReadonlyMap<string, Climate> | undefined;
  * @throws ShopError  names the nearest places
  */
 export function climate(id: string): Climate {
-  byId ??= readEntries('climates.json', data, 'climates', climateEntry);
-  return entryOf(byId, id, 'place');
+  return climates.entry(id);
 }
 
 /**

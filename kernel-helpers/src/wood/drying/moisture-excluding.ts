@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import data from '../../../../data/moisture-excluding.json';
-import { entryOf, readEntries } from '../../measure/data-file.js';
+import { dataTable } from '../../measure/data-file.js';
 
 /** How much moisture a finish kept out of wood in the Forest Products Laboratory's test. */
 export interface MoistureExcluding {
@@ -37,16 +37,11 @@ const excludingEntry: z.ZodType<MoistureExcluding> = z
     message: 'which values are remembered must agree with fromMemory',
   });
 
-let byId: ReadonlyMap<string, MoistureExcluding> | undefined;
-
-function finishesById(): ReadonlyMap<string, MoistureExcluding> {
-  if (!byId) {
-    const sources: Record<string, string> = data.sources;
-    byId = readEntries('moisture-excluding.json', data, 'finishes', excludingEntry);
-    for (const entry of byId.values()) entry.source = sources[entry.source] ?? entry.source;
-  }
-  return byId;
-}
+const finishes = dataTable('moisture-excluding.json', data, {
+  list: 'finishes',
+  what: 'finish',
+  entry: excludingEntry,
+});
 
 /**
  * What is published of a finish's hold on moisture.
@@ -55,10 +50,10 @@ function finishesById(): ReadonlyMap<string, MoistureExcluding> {
  * @throws ShopError  names the nearest ids
  */
 export function moistureExcluding(id: string): MoistureExcluding {
-  return entryOf(finishesById(), id, 'finish');
+  return finishes.entry(id);
 }
 
 /** All finishes and numbers of coats that were tested. */
 export function allMoistureExcluding(): MoistureExcluding[] {
-  return [...finishesById().values()];
+  return finishes.all();
 }
