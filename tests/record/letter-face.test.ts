@@ -1,5 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { describe, expect, test } from 'vitest';
 import { letterFace } from '../../kernel-helpers/src/record/letter-face.js';
+import { readFace } from '../../kernel-helpers/src/surface/lettering/typeface.js';
 
 describe.each(['roman', 'book', 'plain'])('the face %s', (name) => {
   test('has what a name and a year are written with', () => {
@@ -13,6 +16,15 @@ describe.each(['roman', 'book', 'plain'])('the face %s', (name) => {
   test('sets A and V closer than they stand alone', () => {
     expect(letterFace(name).kerning('A', 'V')).toBeLessThan(0);
   });
+});
+
+test('a font is read from wherever its bytes lie, as in a pool that other files share', () => {
+  const font = readFileSync(
+    createRequire(import.meta.url).resolve('@fontsource/lato/files/lato-latin-400-normal.woff'),
+  );
+  const pool = Buffer.alloc(font.length + 128, 'other');
+  font.copy(pool, 64);
+  expect(readFace(pool.subarray(64, 64 + font.length)).capitalHeight).toBe(letterFace('plain').capitalHeight);
 });
 
 test('a face that is none', () => {

@@ -25,7 +25,8 @@ export interface Face {
  * @throws Error  bytes that are no font
  */
 export function readFace(bytes: Uint8Array): Face {
-  const font = opentype.parse(bytes.slice().buffer as ArrayBuffer);
+  // A copy with a buffer of its own: a Buffer's slice() is a view into the pool that it shares with other files.
+  const font = opentype.parse(new Uint8Array(bytes).buffer);
   const found = (character: string): Glyph | undefined => {
     const glyph = font.charToGlyph(character);
     return glyph.index === 0 ? undefined : glyph;
