@@ -36,6 +36,8 @@ await build({
   external: ['tslab', 'zeromq', 'highs'],
   minifyWhitespace: true,
   minifySyntax: true,
+  // Node prints the line of an error that nobody caught.
+  lineLimit: 200,
   legalComments: 'linked',
   sourcemap: 'linked',
   // Bundled CommonJS packages call require for Node's own modules.

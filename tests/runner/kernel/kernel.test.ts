@@ -53,6 +53,25 @@ describe('a kernel that goes on', () => {
   });
 
   test.each([
+    ['at once', 'explodedView(null as never);'],
+    ['after waiting', 'await null; explodedView(null as never);'],
+    [
+      'unheard',
+      'Promise.resolve().then(() => explodedView(null as never)); await new Promise((go) => setTimeout(go, 99));',
+    ],
+    ['with much to say', "throw new Error('no room '.repeat(400) + 'of null');"],
+  ])('an error within the helpers (%s) is told without their source, in lines that can be read', async (_, code) => {
+    const { outputs } = await kernel.execute(`import { explodedView } from 'kernel-helpers';\n${code}`, limit);
+    const said = errorText(outputs).replace(/^UnhandledPromiseRejection: /, '');
+    expect(said).toMatch(
+      code.includes('no room') ? /^Error: no room .* \.\.\.\n/ : /^TypeError: .* null .*\n +at .*\bexplodedView /,
+    );
+    for (const line of said.split('\n').slice(1)) expect(line).toMatch(/^ +at /);
+    expect(Math.max(...said.split('\n').map(({ length }) => length))).toBeLessThan(400);
+    await untilWilling();
+  });
+
+  test.each([
     ['an error', "throw new Error('the board is too short');", /Error: the board is too short/],
     ['one of our errors', "import { parseLength } from 'kernel-helpers';\nparseLength('abc');", /abc/],
     ['a wrong type', "const width: number = '9 in';", /^1:7 - Type 'string' is not assignable to type 'number'/],
@@ -123,6 +142,23 @@ describe('a kernel that ends', () => {
     expect(end).toMatch(/^it ended with exit code 9/);
     expect((await kernel.execute('1', limit)).status).toBe('kernel ended');
     await kernel.shutdown();
+  }, 60_000);
+
+  test('of an error that nobody caught, its last words are that error and not the source of the helpers', async () => {
+    const kernel = await start();
+    const code = `import { explodedView } from 'kernel-helpers';
+      import process from 'node:process';
+      process.removeAllListeners('uncaughtException');
+      setTimeout(() => explodedView(null as never)); await new Promise(() => {});`;
+    const { end } = await kernel.execute(code, limit);
+    expect(end).toMatch(/^it ended with exit code 1\nTypeError: .* null .*\n +at explodedView /);
+    expect(
+      Math.max(
+        ...String(end)
+          .split('\n')
+          .map(({ length }) => length),
+      ),
+    ).toBeLessThan(400);
   }, 60_000);
 
   test('by itself, what the sheet had started ends with it', async () => {

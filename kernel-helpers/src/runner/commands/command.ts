@@ -155,7 +155,6 @@ const [verb = '', ...args] = process.argv.slice(2);
 try {
   process.exitCode = await run(verb, args);
 } catch (error) {
-  if (!(error instanceof ShopError)) throw error;
-  console.error(error.message);
+  console.error(error);
   process.exitCode = 1;
 }

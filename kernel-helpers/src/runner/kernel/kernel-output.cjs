@@ -1,11 +1,18 @@
 'use strict';
 /**
- * Loaded into every kernel before tslab (`node --require`), by the runner and by Jupyter alike, so that no output is lost.
+ * Loaded into every kernel before tslab (`node --require`), by the runner and by Jupyter alike, so that no output is lost
+ * and no error drowns in code that nobody reads.
  * tslab publishes without waiting. Left as it is, the socket takes some 500 messages in one go and refuses the rest, the
  * word that the cell is done among them: a cell that printed a thousand lines would never end. Without a timeout it takes
  * each at once, and without a limit none is dropped while the reader is slow.
+ * Node puts the source line of an error's first frame ahead of its stack. The helpers are one bundle, whose lines are as
+ * long as a book: the stack alone is printed, and of a line no more than can be read.
  */
+const { format } = require('node:util');
+const vm = require('node:vm');
 const { isMainThread } = require('node:worker_threads');
+
+const LONG_LINE = /^(.{300}).+$/gm;
 
 if (isMainThread && process.argv[2] === 'kernel') {
   const zeromq = require(require.resolve('zeromq', { paths: [process.argv[1]] }));
@@ -13,5 +20,12 @@ if (isMainThread && process.argv[2] === 'kernel') {
     constructor() {
       super({ sendTimeout: 0, sendHighWaterMark: 0 });
     }
+  };
+  const run = vm.runInThisContext;
+  vm.runInThisContext = (code, options) => run(code, { ...options, displayErrors: false });
+  const print = console.error;
+  console.error = (...items) => {
+    if (!items.some((item) => item instanceof Error)) print(...items);
+    else print('%s', format(...items).replace(LONG_LINE, '$1 ...'));
   };
 }

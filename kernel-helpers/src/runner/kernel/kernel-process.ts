@@ -33,6 +33,8 @@ export function tslabCommand(connectionFile: string): string[] {
 const MARK = '\u0001kernel-guard ';
 // All that tslab says when it cannot take a port; it then lives on, deaf.
 const TROUBLE = /^(UnhandledPromiseRejection|UncaughtException):/;
+// Characters of a line of those last words.
+const LINE = 300;
 const windows = process.platform === 'win32';
 const alive = new Set<KernelProcess>();
 
@@ -61,7 +63,9 @@ export function startProcess(
     ended: new Promise<string>((resolve) => {
       child.once('error', (error) => resolve(`it could not be started: ${error.message}`));
       child.once('close', (code, signal) =>
-        resolve([`it ended ${signal ? `by ${signal}` : `with exit code ${code}`}`, ...lastWords].join('\n')),
+        resolve(
+          [`it ended ${signal ? `by ${signal}` : `with exit code ${code}`}`, ...withoutSource(lastWords)].join('\n'),
+        ),
       );
     }),
     portsFree: () => child.stdin.write('\n'),
@@ -83,11 +87,18 @@ export function startProcess(
   child.stdin.on('error', () => undefined);
   createInterface({ input: child.stderr }).on('line', (line) => {
     if (line.startsWith(MARK)) return options.hear(JSON.parse(line.slice(MARK.length)));
-    lastWords.push(line);
+    lastWords.push(line.slice(0, LINE));
     if (lastWords.length > 20) lastWords.shift();
     if (TROUBLE.test(line)) kernel.kill();
   });
   return kernel;
+}
+
+/** Node's last words without the source line that it puts, with a caret below it, ahead of an error nobody caught. */
+function withoutSource(words: string[]): string[] {
+  const place = words.findIndex((line) => /^\S.*:\d+$/.test(line));
+  const error = words.indexOf('', place);
+  return place < 0 || error < 0 ? words : words.toSpliced(place, error - place + 1);
 }
 
 function endGroup(pid: number | undefined): void {

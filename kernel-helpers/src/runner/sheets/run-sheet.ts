@@ -68,7 +68,7 @@ function explain({ status, end, outputs }: Execution, error: string, seconds: nu
   if (status === 'abort') return 'the kernel refused to run this cell';
   const lost = lostError(outputs);
   const told = (lost ?? error).replace(/^\d+:\d+ - /gm, '');
-  // The compiled line and the stack lead into code that nobody sees.
-  const plain = told.replace(/^evalmachine\.<anonymous>:\d+\n[\s\S]*?\n\s*\^+\s*\n/, '').split(/\n\s+at /)[0];
+  // The stack leads into code that nobody sees.
+  const plain = told.split(/\n\s+at /)[0];
   return plain?.trim() || 'the cell failed without a word';
 }
