@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type LidFitInput, lidFit } from '../../kernel-helpers/src/fit/lid-fit.js';
+import { seasonalFindings } from '../../kernel-helpers/src/fit/seasonal-fit.js';
 import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 import { yearOfAir } from '../../kernel-helpers/src/wood/air/air.js';
 
@@ -35,6 +36,31 @@ describe('a sliding lid through the year', () => {
     // C at 20 degrees = 0.00274 cos2 20 + 0.0019 sin2 20 = 0.0026417
     const swelling = fit.fittedWidth * 0.0026417 * ((wettest?.moisture ?? 0) - 8);
     expect(wettest?.clearance).toBeCloseTo(6.75 - fit.fittedWidth - swelling, 5);
+  });
+
+  it('worked by hand: the tongue of a flat-sawn lid thickens from ring to ring', () => {
+    const { byMonth, fittedTongue } = lidFit({
+      ...usual,
+      ringAngle: 0,
+      moistures: [
+        { month: 1, moisture: 8 },
+        { month: 7, moisture: 12 },
+      ],
+    });
+    expect(fittedTongue).toBe(0.24); // 1/4 less 0.010
+    expect(byMonth[1]?.tongueRoom).toBeCloseTo(0.01 - 0.24 * 0.0019 * 4, 9); // radial coefficient of walnut, 4 % wetter
+  });
+
+  it.each([
+    [1 / 64 + 1e-6, 'ok'],
+    [1 / 64 - 1e-6, 'watch'],
+    [1 / 128, 'watch'],
+    [0, 'watch'],
+    [-1e-6, 'stop'],
+  ])('a window %f in wide is %s', (room, verdict) => {
+    const words = { piece: 'lid', tight: 'it sticks', loose: 'it falls out' };
+    const fit = { ...lidFit(usual), window: { narrowest: 6, widest: 6 + room } };
+    expect(seasonalFindings(fit, words, '')[0]?.verdict).toBe(verdict);
   });
 
   it('keeps both limits, with their doubt, for the width it aims at', () => {

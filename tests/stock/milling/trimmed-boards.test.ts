@@ -41,6 +41,11 @@ describe('a board as the cut plan takes it', () => {
     expect(() => trimmed({ length: '6 in' }, { ends: '3 in' })).toThrow('board A: nothing is left of it');
   });
 
+  it('loses the wider of its sapwood and what is asked for at the edge, not both', () => {
+    const sapwood = { sapwoodLower: '3/4 in', sapwoodUpper: '1/8 in' };
+    expect(trimmed(sapwood, { edges: '1/4 in' })?.trim).toMatchObject({ lower: 0.75, upper: 0.25 });
+  });
+
   it('never has a defect outside it', () => {
     const sixteenth = (most: number, least = 0) => fc.integer({ min: least, max: most * 16 }).map((n) => n / 16);
     const spot = fc.record({
