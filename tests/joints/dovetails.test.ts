@@ -38,6 +38,17 @@ describe('dovetails worked by hand', () => {
   });
 });
 
+it.each([
+  // 4 1/2 in of tails and pins, in steps of so many pins and one: 6, 4 1/2 (to 5), 3.6
+  [{ tailToPin: 2 }, 6],
+  [{ tailToPin: 3 }, 5],
+  [{ tailToPin: 4 }, 4],
+  [{ tailToPin: 12, boardWidth: '2 in' }, 1],
+  [{ tailToPin: 3, boardWidth: '1 in', halfPin: '1/4 in' }, 1],
+])('%j: the count that comes nearest is %d', (change, count) => {
+  expect(layOutDovetails({ ...usual, tails: undefined, ...change }).tails).toHaveLength(count);
+});
+
 describe('any dovetail joint', () => {
   const joints = fc
     .record({
@@ -99,9 +110,20 @@ describe('findings', () => {
   it.each([
     [{ pinWidth: '1/32 in' }, 'pin wide enough to clear', 'stop'],
     [{ pinWidth: '1/8 in' }, 'pin wide enough to clear', 'watch'],
+    [{ pinWidth: '5/32 in' }, 'pin wide enough to clear', 'ok'], // 1/32 and 1/8
     [{ tails: 10, pinWidth: '3/16 in' }, 'tail left at the baseline', 'stop'],
     [{ pinWidth: '3/8 in' }, 'tails two to four pins wide', 'ok'],
+    [{ boardWidth: '4 1/4 in' }, 'tails two to four pins wide', 'ok'], // 1 1/4 - 1/4 is four
+    [{ tails: 6 }, 'tails two to four pins wide', 'ok'], // 3/4 - 1/4 is two
+    [{ tails: 7 }, 'tails two to four pins wide', 'watch'],
+    [{ tails: 1, boardWidth: '1 1/16 in' }, 'tail left at the baseline', 'ok'], // 5/16 - 3/16 is a chisel
     [{ halfPin: '3/16 in' }, 'half pins as strong as pins', 'watch'],
+    [{ topHalfPin: '3/16 in' }, 'half pins as strong as pins', 'watch'],
+    [{ halfPin: '1/4 in' }, 'half pins as strong as pins', 'ok'],
+    [{ slope: '1:6' }, 'slope', 'ok'],
+    [{ slope: '1:8' }, 'slope', 'ok'],
+    [{ slope: '1:9' }, 'slope', 'watch'],
+    [{ lowered: '3/8 in' }, 'upper half pin covers the lid', 'ok'],
     [{ slope: '1:4' }, 'slope', 'watch'],
     [{ lowered: '1/2 in' }, 'upper half pin covers the lid', 'stop'],
     [{ lowered: '1/2 in', topHalfPin: '5/8 in' }, 'upper half pin covers the lid', 'ok'],
@@ -113,6 +135,11 @@ describe('findings', () => {
 describe('bad input', () => {
   it.each([
     [{ tails: 40 }, 'tails: 40 given; possible: 1 to 10 on a board 5 in (127.0 mm) wide'],
+    [
+      // Each takes 1/4 and twice 3/4 / 8: the eighth tail would be a point at its baseline.
+      { boardWidth: '4 in', tails: 8 },
+      'tails: 8 given; possible: 1 to 7 on a board 4 in (101.6 mm) wide',
+    ],
     [{ tails: 2.5 }, 'tails: 2.5 given; possible: a whole number of tails'],
     [{ tails: 0 }, 'tails: 0 given; possible: one tail or more'],
     [{ tails: undefined }, 'tails: nothing given; possible: a count, or tailToPin'],
@@ -121,6 +148,7 @@ describe('bad input', () => {
       { halfPin: '2 1/2 in' },
       'halfPin: 2 1/2 in (63.5 mm) given; no tail fits between them on a board 5 in (127.0 mm) wide',
     ],
+    [{ slope: '1:12.5' }, 'slope: "1:12.5" given; possible: 1:3 to 1:12'],
     [{ slope: '8:1' }, 'slope: "8:1" given; possible: 1:3 to 1:12'],
     [{ pinWidth: '-1/4' }, 'pinWidth: "-1/4" given; less than nothing'],
     [{ boardWidth: '40 ft' }, 'boardWidth: "40 ft" given; possible: 1/2 in to 60 in'],

@@ -17,7 +17,10 @@ describe('fingers worked by hand', () => {
   });
 
   it('shares the play between both boards, and leaves the outer edges where they are', () => {
-    const { first, second } = layOutFingers({ ...usual, play: 0.008 });
+    const { first, second, setUp } = layOutFingers({ ...usual, play: 0.008 });
+    // The key is as thick as a finger is wide: 1/2 less half the play.
+    expect(setUp.keyDistance).toBeCloseTo(0.5 - 0.004, 12);
+    expect(first[2]?.to).toBeCloseTo(1 + 0.002 + setUp.keyDistance, 12);
     expect(first[1]?.from).toBeCloseTo(0.5 - 0.002, 12);
     expect(first[1]?.to).toBeCloseTo(1 + 0.002, 12);
     expect(second[1]?.from).toBeCloseTo(0.5 + 0.002, 12);
@@ -75,7 +78,11 @@ describe('findings', () => {
   it.each<[Partial<Input>, string, string]>([
     [{}, 'fingers about as wide as the stock', 'ok'],
     [{ fingers: 3 }, 'fingers about as wide as the stock', 'watch'],
+    [{ fingers: 5 }, 'fingers about as wide as the stock', 'ok'], // twice the stock
+    [{ boardWidth: '4 in', fingers: 8, stockThickness: '1 1/2 in' }, 'fingers about as wide as the stock', 'ok'], // a third
     [{}, 'room for glue between the fingers', 'watch'],
+    [{ play: 0.002 }, 'room for glue between the fingers', 'ok'],
+    [{ play: 0.01 }, 'room for glue between the fingers', 'ok'],
     [{ play: 0.004 }, 'room for glue between the fingers', 'ok'],
     [{ cutter: '1/8 in' }, 'socket made by whole settings of the cutter', 'watch'],
     [{ play: 0.002 }, 'jig adds up over the width', 'watch'],
@@ -94,6 +101,10 @@ it('offers fingers as wide as the cutter only where the edges stay as they are a
     )?.change;
   // 4 in over 1/2 in is 8, even as 6 is; over 4/9 in it is 9, odd; over 1/8 in it is 32, each a quarter of the stock.
   expect(advice({ fingers: 6, cutter: '1/2 in' })).toContain('or 8 fingers');
+  expect(advice({ boardWidth: '3 in', stockThickness: '3/4 in', fingers: 6, cutter: '1/4 in' })).toContain(
+    'or 12 fingers',
+  ); // a third
+  expect(advice({ boardWidth: '1 in', fingers: 2, cutter: '1/2 in' })).toContain('or 2 fingers');
   expect(advice({ fingers: 6, cutter: 4 / 9 })).not.toContain('fingers');
   expect(advice({ fingers: 6, cutter: '1/8 in' })).not.toContain('fingers');
 });

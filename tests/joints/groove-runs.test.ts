@@ -56,6 +56,14 @@ describe('where the grooves come out', () => {
     }
   });
 
+  it('from the line between two pieces on, it is behind the one above', () => {
+    const layout = corner('1/2 in');
+    const [top] = layout.tails;
+    const grooves = box.grooves.map((groove) => ({ ...groove, fromBottom: top?.baselineFrom ?? 0 }));
+    for (const run of grooveRuns({ box: { ...box, grooves }, joints: { layout, firstBoards: 'front and back' } }))
+      expect(run.straddles).toBe(false);
+  });
+
   it('wherever a groove lies, exactly one of two neighbours shows it unless it straddles', () => {
     for (let sixteenths = 1; sixteenths < 24; sixteenths++) {
       for (const firstBoards of ['front and back', 'sides'] as const) {
@@ -137,6 +145,12 @@ describe('grooves cut by a round cutter or at a saw', () => {
   });
 });
 
+/** A corner with the one tail or pin that begins at that height. */
+const only = (layout: ReturnType<typeof corner>, height: number) => ({
+  pins: layout.pins.filter(({ from }) => from === height),
+  tails: layout.tails.filter(({ baselineFrom }) => baselineFrom === height),
+});
+
 describe('findings on the grooves', () => {
   const findingsFor = (halfPin: string, roundCutter?: string) => {
     const layout = corner(halfPin);
@@ -169,6 +183,36 @@ describe('findings on the grooves', () => {
     expect(one(findingsFor('1/2 in'), rule)?.verdict).toBe('ok'); // 3/4 - 1/4
     expect(one(findingsFor('1/2 in', '7/8 in'), rule)?.verdict).toBe('watch'); // 1/2 - 7/16
     expect(one(findingsFor('1/2 in', '1 in'), rule)?.verdict).toBe('stop'); // nothing
+  });
+
+  it('judges the lid groove by its own depth', () => {
+    const layout = corner('1/2 in');
+    const runs = grooveRuns({ box, joints: { layout, firstBoards: 'front and back' } });
+    for (const kind of ['bottom', 'lid'] as const) {
+      const changed = runs.map((run) => ({
+        ...run,
+        depth: run.groove === kind ? 3 / 4 - 1 / 16 : 1 / 4,
+        ends: ['stopped', 'stopped'] as (typeof run)['ends'],
+      }));
+      const verdicts = grooveFindings({ runs: changed, layout }).filter(({ rule }) => rule.startsWith('wood before'));
+      expect(verdicts.map(({ verdict }) => verdict)).toEqual(kind === 'bottom' ? ['watch', 'ok'] : ['ok', 'watch']);
+    }
+  });
+
+  it('names a height that cannot be read off a rule where the piece is hardly wider than the groove', () => {
+    // Each tail and pin by itself, a groove 1/1000 narrower: no 64th lies in that, or one only at its very edge.
+    const layout = corner('5/16 in');
+    for (const { from, to } of hiddenHeights(layout))
+      for (const fromBottom of [from - 1 / 100, from + 1 / 100]) {
+        const width = to - from - 1 / 1000;
+        const nearest = nearestHiddenHeight({
+          fromBottom,
+          width,
+          layout: { ...layout, ...only(layout, from) },
+        }) as number;
+        expect(nearest).toBeGreaterThanOrEqual(from - 1e-9);
+        expect(nearest + width).toBeLessThanOrEqual(to + 1e-9);
+      }
   });
 
   it('the height it names is hidden, can be read off a rule, and no other is nearer', () => {

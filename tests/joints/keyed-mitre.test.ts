@@ -24,6 +24,11 @@ describe('a keyed mitre worked by hand', () => {
     expect(joint.gap).toBe((5 - 1 - 3 / 8) / 2);
   });
 
+  it('one key stands in the middle, whatever edge was asked for', () => {
+    for (const edge of [undefined, '1/2 in'])
+      expect(layOutKeyedMitre({ ...usual, keys: 1, edge }).keys).toEqual([{ from: 39 / 16, to: 41 / 16 }]);
+  });
+
   it('lies the same from both edges, so that one fence setting serves two slots', () => {
     fc.assert(
       fc.property(
@@ -48,6 +53,7 @@ describe('findings', () => {
     [{ keyDepth: '1/4 in' }, 'key reaches past the middle of the mitre', 'watch'],
     [{ keyThickness: '1/16 in' }, 'blade cuts the slot', 'stop'],
     [{ keyThickness: '1/4 in' }, 'blade cuts the slot', 'ok'],
+    [{ edge: '1/8 in' }, 'wood beside the outer keys', 'ok'],
     [{ edge: '1/16 in' }, 'wood beside the outer keys', 'watch'],
   ])('%j: %s is %s', (change, rule, verdict) => {
     expect(layOutKeyedMitre({ ...usual, ...change }).findings.find((finding) => finding.rule === rule)?.verdict).toBe(

@@ -36,6 +36,14 @@ describe('a front lowered for a sliding lid', () => {
     expect(loweredFrontFinding({ layout: fingers(10), ...thick }).verdict).toBe('watch');
   });
 
+  it('wants a thinner lid only where not even two fingers keep it', () => {
+    const change = (lowered: number, firstBoards: 'front and back' | 'sides') =>
+      loweredFrontFinding({ layout: fingers(24), firstBoards, lowered }).change;
+    expect(change(2.5, 'front and back')).toContain('fingers: 2,');
+    expect(change(2.5, 'sides')).toContain('a thinner lid');
+    expect(change(2.6, 'front and back')).toContain('a thinner lid');
+  });
+
   it('names the most fingers that keep it, and those do', () => {
     for (const firstBoards of ['front and back', 'sides'] as const)
       for (const lowered of [0.25, 0.5, 0.75, 1]) {

@@ -22,7 +22,11 @@ describe('a rabbet worked by hand', () => {
 it.each<[Partial<Input>, string, string]>([
   [{}, 'rabbet half to two thirds of the stock', 'ok'],
   [{ rabbetDepth: '1/8 in' }, 'rabbet half to two thirds of the stock', 'watch'],
+  [{ stockThickness: '3/4 in', rabbetDepth: '1/2 in' }, 'rabbet half to two thirds of the stock', 'ok'],
+  [{ rabbetDepth: '23/64 in' }, 'rabbet half to two thirds of the stock', 'watch'],
   [{ rabbetDepth: '7/16 in' }, 'lip over the end', 'watch'],
+  [{ rabbetDepth: '3/8 in' }, 'lip over the end', 'ok'], // 1/8 left
+  [{ rabbetDepth: 0.38 }, 'lip over the end', 'watch'],
   [{}, 'held by more than glue', 'watch'],
 ])('%j: %s is %s', (change, rule, verdict) => {
   expect(layOutRabbet({ ...usual, ...change }).findings.find((finding) => finding.rule === rule)?.verdict).toBe(

@@ -55,16 +55,19 @@ const testFiles = () => [
   ),
 ];
 
-async function bundle(mutants: ReadonlyMap<number, Numbered>, outfile: string): Promise<void> {
+/** Bundles the tests and the sources with their mutants; tells which tests read a source, those of its own name first. */
+async function bundle(mutants: ReadonlyMap<number, Numbered>, outfile: string): Promise<(source: string) => string[]> {
   const entry = testFiles()
     .map((path) => `[${JSON.stringify(path)}, () => require(${JSON.stringify(path)})]`)
     .join(',\n');
-  await build({
+  const { metafile } = await build({
     stdin: {
       contents: `export const files = [${entry}];\nexport { collected } from 'vitest';`,
       resolveDir: root,
     },
     outfile,
+    absWorkingDir: root,
+    metafile: true,
     bundle: true,
     platform: 'node',
     format: 'cjs',
@@ -93,23 +96,37 @@ async function bundle(mutants: ReadonlyMap<number, Numbered>, outfile: string): 
       },
     ],
   });
+  const reached = (path: string, seen = new Set<string>()): Set<string> => {
+    if (seen.has(path)) return seen;
+    seen.add(path);
+    for (const { path: next } of metafile.inputs[path]?.imports ?? []) reached(next, seen);
+    return seen;
+  };
+  const tests = testFiles().map((path) => ({ path, reads: reached(relative(root, path).replaceAll(sep, '/')) }));
+  return (source) =>
+    tests
+      .filter(({ reads }) => reads.has(relative(root, source).replaceAll(sep, '/')))
+      .map(({ path }) => path)
+      .sort((one, other) => Number(isNamed(other, source)) - Number(isNamed(one, source)));
 }
 
-/** Runs the tests with one mutant after the other (0: none), those of the file's own name first; tells what failed. */
+const isNamed = (test: string, source: string) => basename(test, '.test.ts') === basename(source, '.ts');
+
+/** Runs the tests with one mutant after the other (0: none); tells what failed. */
 async function tryMutants(outfile: string): Promise<void> {
   const require = createRequire(outfile);
   const start = require(outfile);
+  const { log } = console;
+  console.log = () => {};
   const unfit = new Set<string>();
-  process.on('message', async ({ number, name }: { number: number; name: string }) => {
+  process.on('message', async ({ number, tests }: { number: number; tests: string[] }) => {
     let failed = '';
-    const own = (path: string) => Number(basename(path).startsWith(`${name}.`));
     try {
       const { files, collected } = start(number, require, { exports: {} });
-      for (const [path, load] of files.sort(
-        (one: string[], other: string[]) => own(String(other[0])) - own(String(one[0])),
-      )) {
+      const load = new Map<string, () => void>(files);
+      for (const path of tests) {
         collected.length = 0;
-        load();
+        load.get(path)?.();
         for (const test of [...collected]) {
           const label = `${relative(root, path)}: ${test.name}`;
           if (unfit.has(label)) continue;
@@ -117,7 +134,7 @@ async function tryMutants(outfile: string): Promise<void> {
             await test.body();
           } catch (error) {
             if (number === 0) {
-              console.log(`left out, it fails without a mutant: ${label}: ${String(error).slice(0, 200)}`);
+              log(`left out, it fails without a mutant: ${label}: ${String(error).slice(0, 200)}`);
               unfit.add(label);
             } else failed = label;
           }
@@ -139,7 +156,8 @@ async function main(): Promise<void> {
   process.on('exit', () => rmSync(made, { recursive: true, force: true }));
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => process.exit(1));
   const outfile = join(made, 'tests.cjs');
-  await bundle(mutants, outfile);
+  const testsOf = await bundle(mutants, outfile);
+  const used = [...new Set([...mutants.values()].flatMap(({ path }) => testsOf(path)))];
   const survivors: Numbered[] = [];
   const queue = [...mutants.keys()];
   while (queue.length > 0)
@@ -150,7 +168,8 @@ async function main(): Promise<void> {
         if (number === undefined) return void child.kill('SIGKILL');
         clearTimeout(clock);
         clock = setTimeout(() => child.kill('SIGKILL'), (number === 0 ? 10 : 1) * patience * 1000);
-        child.send({ number, name: basename(mutants.get(number)?.path ?? '', '.ts') });
+        const mutant = mutants.get(number);
+        child.send({ number, tests: mutant ? testsOf(mutant.path) : used });
       };
       child.on('message', ({ number, failed }: { number: number; failed: string }) => {
         if (number === -1) return next(0);
