@@ -1,6 +1,9 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { configDefaults, defineConfig } from 'vitest/config';
 
+const root = fileURLToPath(new URL('..', import.meta.url));
 const setup = (name: string) => fileURLToPath(new URL(`setup/${name}.ts`, import.meta.url));
 
 // Kernels, JupyterLab and the browser want the computer's cores to themselves: one file at a time, after the quick ones.
@@ -11,8 +14,16 @@ const alone = (groupOrder: number) => ({
   hookTimeout: 120_000,
 });
 
+// To load the helpers anew for each file takes three quarters of the quick tests' time, so they share them. A file that
+// puts another module in place of one, or a wood of its own into the list, is kept to itself.
+const changesModules = /\bvi\.(mock|resetModules)\(|\baddSpecies\b|\bown-species\b/;
+const keptApart = readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.test.ts') && changesModules.test(readFileSync(join(root, 'tests', name), 'utf8')))
+  .map((name) => join('tests', name).replaceAll('\\', '/'));
+const quick = { globalSetup: [setup('built')], testTimeout: 30_000, unstubEnvs: true, unstubGlobals: true };
+
 export default defineConfig({
-  root: fileURLToPath(new URL('..', import.meta.url)),
+  root,
   test: {
     allowOnly: false,
     projects: [
@@ -20,11 +31,12 @@ export default defineConfig({
         test: {
           name: 'core',
           include: ['tests/**/*.test.ts'],
-          exclude: [...configDefaults.exclude, 'tests/sheets/**', 'tests/browser/**'],
-          globalSetup: [setup('built')],
-          testTimeout: 30_000,
+          exclude: [...configDefaults.exclude, 'tests/sheets/**', 'tests/browser/**', ...keptApart],
+          isolate: false,
+          ...quick,
         },
       },
+      { test: { name: 'core-apart', include: keptApart, ...quick } },
       {
         test: {
           name: 'sheets',
