@@ -56,9 +56,13 @@ describe('a plot', () => {
     expect(again.text).toBe(drawn.text);
   });
 
-  it('has no legend to hunt for', () => {
-    expect(() => plot((Plot) => ({ title: 'Moisture', marks: [Plot.dot(days, { x: 'day' })] }), words)).toThrow(
-      'plot: title, subtitle, caption and legend are not possible here',
-    );
+  it.each([
+    { title: 'Moisture' },
+    { caption: 'Moisture' },
+    { color: { legend: true } },
+    { color: { legend: true, type: 'categorical' } },
+  ])('has no words to hunt for: %o', (options) => {
+    const drawing = () => plot((Plot) => ({ ...options, marks: [Plot.dot(days, { x: 'day', fill: 'mean' })] }), words);
+    expect(drawing).toThrow('plot: title, subtitle, caption and legend are not possible here');
   });
 });

@@ -4,7 +4,8 @@ import { caliperScale } from '../../measure/length.js';
 import { monthNames } from '../../wood/air/months.js';
 import type { Shown } from '../kit/display.js';
 import { spreadApart } from '../kit/label-places.js';
-import { element, fontSize, quietInk, textWidth } from '../kit/svg.js';
+import { fontSize, quietInk, textWidth } from '../kit/svg.js';
+import type { SvgDocument, SvgElement } from '../kit/svg-document.js';
 import { plot } from './plot.js';
 
 /** What the plot needs of a fit through the year; see {@link LidFit}. Inches, both sides together. */
@@ -214,19 +215,18 @@ function hatch(
   _scales: unknown,
   _values: unknown,
   _dimensions: unknown,
-  context: HatchContext,
-): unknown {
-  const defs = context.document.createElementNS('http://www.w3.org/2000/svg', 'defs');
-  defs.innerHTML = element(
-    'pattern',
-    { id: 'beyond', width: 7, height: 7, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' },
-    element('path', { d: 'M0,0V7', stroke: '#9a9a9a', 'stroke-width': 1.5 }),
-  );
+  { document }: { document: SvgDocument },
+): SvgElement {
+  const made = (name: string, attributes: Record<string, string | number>) => {
+    const child = document.createElementNS('http://www.w3.org/2000/svg', name);
+    for (const [key, value] of Object.entries(attributes)) child.setAttribute(key, value);
+    return child;
+  };
+  const defs = made('defs', {});
+  const pattern = { id: 'beyond', width: 7, height: 7, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' };
+  const stroke = made('path', { d: 'M0,0V7', stroke: '#9a9a9a', 'stroke-width': 1.5 });
+  defs.appendChild(made('pattern', pattern)).appendChild(stroke);
   return defs;
-}
-
-interface HatchContext {
-  document: { createElementNS(namespace: string, name: string): { innerHTML: string } };
 }
 
 /** Where in the year a day falls: 1 is the middle of January. */

@@ -1,20 +1,12 @@
 import * as Plot from '@observablehq/plot';
-import { parseHTML } from 'linkedom';
-import { ShopError } from '../../measure/shop-error.js';
 import type { Shown } from '../kit/display.js';
 import { type FigureText, figure } from '../kit/figure.js';
 import { element, fontFamily, fontSize, ink } from '../kit/svg.js';
+import { SvgDocument, type SvgElement } from '../kit/svg-document.js';
 
 /** The marks and scales of Observable Plot, handed in so that a sheet need not import and type-check them. */
 // biome-ignore lint/suspicious/noExplicitAny: Plot's own types would cost every cell a fifth of a second
 export type PlotLibrary = Record<string, any>;
-
-// The parts of a DOM element used here; the project has no DOM types.
-interface SvgElement {
-  localName: string;
-  outerHTML: string;
-  setAttribute(name: string, value: string): void;
-}
 
 /** Room for axis labels in type of this size; Plot's own is for smaller type. */
 const margins = { marginTop: 34, marginBottom: 46, marginLeft: 52 };
@@ -39,17 +31,11 @@ export function plot(build: (plot: PlotLibrary) => object, text: FigureText): Sh
 
 /** The picture alone. @internal */
 export function plotSvg(build: (plot: PlotLibrary) => object): { svg: string; width: number } {
-  const { document } = parseHTML('<!doctype html><html><body></body></html>');
   const given = build(Plot) as Plot.PlotOptions & { style?: object };
   const { width = 720, height = 380 } = given;
   const style = { background: 'white', color: ink, fontFamily, fontSize: `${fontSize}px`, ...given.style };
-  const drawn = Plot.plot({ ...margins, ...given, width, height, style, document }) as unknown as SvgElement;
-  if (drawn.localName !== 'svg')
-    throw new ShopError(
-      'plot: title, subtitle, caption and legend are not possible here; label the marks, and give alt and caption',
-    );
-
-  drawn.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
+  const options = { ...margins, ...given, width, height, style, document: new SvgDocument() };
+  const drawn = Plot.plot(options as object) as unknown as SvgElement;
   const rounded = drawn.outerHTML.replace(
     measured,
     (_, name: string, value: string) =>
