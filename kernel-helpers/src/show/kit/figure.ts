@@ -1,3 +1,4 @@
+import { toBase64 } from '../../measure/base64.js';
 import { ShopError } from '../../measure/shop-error.js';
 import type { Shown } from './display.js';
 import { escapeHtml } from './escape.js';
@@ -22,7 +23,7 @@ export function figure(content: FigureText & { svg: string; width?: number }): S
   const { svg, alt, caption, width = 720 } = content;
   for (const [field, text] of Object.entries({ alt, caption }))
     if (!text?.trim()) throw new ShopError(`${field}: nothing given; every picture needs words for what it shows`);
-  const data = Buffer.from(svg, 'utf8').toString('base64');
+  const data = toBase64(svg);
   const text =
     `<figure class="daybook-figure" style="margin: 12px 0">` +
     `<img alt="${escapeHtml(alt)}" width="${Math.round(width)}" style="max-width: 100%; height: auto" src="data:image/svg+xml;base64,${data}">` +

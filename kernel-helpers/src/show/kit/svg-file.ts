@@ -1,3 +1,4 @@
+import { fromBase64 } from '../../measure/base64.js';
 import { ShopError } from '../../measure/shop-error.js';
 import type { Shown } from './display.js';
 
@@ -13,5 +14,5 @@ const picture = /src="data:image\/svg\+xml;base64,([A-Za-z0-9+/=]+)"/;
 export function svgFile(shown: Shown): string {
   const [, data] = picture.exec(shown.text) ?? [];
   if (!data) throw new ShopError('svgFile: there is no picture in this; possible: a drawing or a plot');
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${Buffer.from(data, 'base64').toString('utf8')}\n`;
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${fromBase64(data)}\n`;
 }

@@ -1,3 +1,4 @@
+import { toBase64 } from '../../measure/base64.js';
 import { escapeHtml } from '../kit/escape.js';
 import { mathHtml, withoutMathMarks } from './math.js';
 import { proseHtml } from './prose.js';
@@ -32,7 +33,7 @@ export function outputHtml(output: SheetOutput): string {
       return streamHtml(output);
     case 'error': {
       const lines = output.traceback?.length ? output.traceback.join('\n') : `${output.ename}: ${output.evalue}`;
-      return `<pre class="error"><strong>This cell failed.</strong>\n${plain(lines)}</pre>`;
+      return `<pre class="error"><strong>This cell failed.</strong>\n${textHtml(lines)}</pre>`;
     }
     default:
       return dataHtml(output.data ?? {});
@@ -45,9 +46,9 @@ export function joined(text: unknown): string {
 }
 
 function streamHtml({ name, text }: SheetOutput): string {
-  const words = plain(joined(text).replace(/\n$/, ''));
-  if (words === '') return '';
-  return name === 'stderr' ? `<pre class="error"><strong>Message:</strong> ${words}</pre>` : `<pre>${words}</pre>`;
+  const html = textHtml(joined(text).replace(/\n$/, ''));
+  if (html === '') return '';
+  return name === 'stderr' ? `<pre class="error"><strong>Message:</strong> ${html}</pre>` : `<pre>${html}</pre>`;
 }
 
 function dataHtml(data: Record<string, unknown>): string {
@@ -62,9 +63,9 @@ function dataHtml(data: Record<string, unknown>): string {
     case 'text/markdown':
       return proseHtml(text);
     case 'text/plain':
-      return `<pre>${plain(text)}</pre>`;
+      return `<pre>${textHtml(text)}</pre>`;
     case 'image/svg+xml':
-      return picture(kind, Buffer.from(text, 'utf8').toString('base64'), joined(data['text/plain']));
+      return picture(kind, toBase64(text), joined(data['text/plain']));
     default:
       return picture(kind, text.replace(/\s/g, ''), joined(data['text/plain']));
   }
@@ -77,6 +78,6 @@ function picture(kind: string, base64: string, alt: string): string {
     : '';
 }
 
-function plain(text: string): string {
+function textHtml(text: string): string {
   return escapeHtml(text.replace(terminalCodes, ''));
 }
