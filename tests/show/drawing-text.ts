@@ -1,9 +1,9 @@
-import type { Shown } from '../../kernel-helpers/src/show/kit/display.js';
+import type { DisplayItem } from '../../kernel-helpers/src/show/kit/display.js';
 import type { Read } from './read-html.js';
 import { type Label, pictureOf } from './read-svg.js';
 
 /** A drawing, its labels as they stand: those turned to be read from the right too. */
-export function drawingOf(shown: Shown) {
+export function drawingOf(shown: DisplayItem) {
   const picture = pictureOf(shown);
   const elements = picture.all('text').filter((element) => element.textContent !== '');
   return { ...picture, labels: picture.labels.map((label, i) => turned(label, elements[i] as Read)) };

@@ -1,5 +1,5 @@
 import { parseHTML } from 'linkedom';
-import type { Shown } from '../../kernel-helpers/src/show/kit/display.js';
+import type { DisplayItem } from '../../kernel-helpers/src/show/kit/display.js';
 
 /** The part of a DOM element that these tests read; the project has no DOM types. */
 export interface Read {
@@ -24,7 +24,7 @@ export function elementsOf(html: string, selector: string): Read[] {
 }
 
 /** The SVG inside a figure. */
-export function svgOf(shown: Shown): string {
+export function svgOf(shown: DisplayItem): string {
   const address = elementsOf(shown.text, 'figure > img')[0]?.getAttribute('src') ?? '';
   const [kind, data = ''] = address.split(',');
   if (kind !== 'data:image/svg+xml;base64') throw new Error(`an SVG was expected, not ${kind}`);

@@ -1,5 +1,5 @@
 import { parseHTML } from 'linkedom';
-import type { Shown } from '../../kernel-helpers/src/show/kit/display.js';
+import type { DisplayItem } from '../../kernel-helpers/src/show/kit/display.js';
 import { type Read, svgOf } from './read-html.js';
 
 /** A label as it stands in a picture, pixels from the upper left corner. */
@@ -35,7 +35,7 @@ for (const letter of 'mwMW%') widths[letter] = 860;
 for (const letter of 'ABCDEFGHKLNOPQRSTUVXYZ') widths[letter] = 700;
 
 /** What stands in a picture, and where. */
-export function pictureOf(shown: Shown) {
+export function pictureOf(shown: DisplayItem) {
   const svg = svgOf(shown);
   const root = parseHTML(svg).document.querySelector('svg') as unknown as Read;
   const number = (element: Read, name: string) => Number(element.getAttribute(name) ?? 0);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Entry } from '../../../kernel-helpers/src/record/entry.js';
-import type { Shown } from '../../../kernel-helpers/src/show/kit/display.js';
+import type { DisplayItem } from '../../../kernel-helpers/src/show/kit/display.js';
 import { figure } from '../../../kernel-helpers/src/show/kit/figure.js';
 import { table } from '../../../kernel-helpers/src/show/kit/table.js';
 import { type CommissionPage, commissionPage } from '../../../kernel-helpers/src/show/page/commission-page.js';
@@ -18,7 +18,7 @@ const code = (source: string, ...outputs: object[]) => ({
   metadata: {},
   outputs: outputs as { output_type: string }[],
 });
-const display = ({ mime, text }: Shown) => ({
+const display = ({ mime, text }: DisplayItem) => ({
   output_type: 'display_data',
   data: { [mime]: lines(text) },
   metadata: {},

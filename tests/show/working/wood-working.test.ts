@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Shown } from '../../../kernel-helpers/src/show/kit/display.js';
+import type { DisplayItem } from '../../../kernel-helpers/src/show/kit/display.js';
 import { diffusivityWorking } from '../../../kernel-helpers/src/show/working/diffusivity-working.js';
 import { movementWorking } from '../../../kernel-helpers/src/show/working/movement-working.js';
 import { diffusivity } from '../../../kernel-helpers/src/wood/drying/diffusivity.js';
 import { movement } from '../../../kernel-helpers/src/wood/movement.js';
 
 const cherry = { across: 9.25, species: 'cherry-black', fromMoisture: 8, toMoisture: 12 };
-const formulas = (shown: Shown[]) => shown.filter(({ mime }) => mime === 'text/latex').map(({ text }) => text);
+const formulas = (shown: DisplayItem[]) => shown.filter(({ mime }) => mime === 'text/latex').map(({ text }) => text);
 
 describe('a movement worked', () => {
   it("is the handbook's short form alone for a flat-sawn or a quarter-sawn board", () => {

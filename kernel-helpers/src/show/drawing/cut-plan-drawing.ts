@@ -1,13 +1,13 @@
 import type { BoardLayout, NumberedCut, NumberedPart } from '../../stock/cutting/board-layouts.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../kit/svg.js';
-import { type Box, inLedRows, placesInside, Taken } from './kit/free-place.js';
+import { type Box, leaderRows, Occupied, placesInside } from './kit/free-place.js';
 import { hatching } from './kit/hatching.js';
 import { type DrawingOptions, dimensionText, lengthText } from './kit/lengths.js';
 import { strokes } from './kit/lines.js';
 import { pageWidth } from './kit/sheet.js';
-import { broken } from './kit/view.js';
+import { wrapText } from './kit/view.js';
 
 const margin = 30;
 const mostScale = 40;
@@ -25,7 +25,7 @@ const waste = '#d9d9d9';
  * @param layouts  as `boardLayouts` returns them; inches
  * @param options  how sizes are shown
  */
-export function cutPlanDrawing(layouts: readonly BoardLayout[], options: DrawingOptions = {}): Shown {
+export function cutPlanDrawing(layouts: readonly BoardLayout[], options: DrawingOptions = {}): DisplayItem {
   const show = lengthText(options);
   let top = 8;
   const drawn = layouts.map((layout) => {
@@ -54,7 +54,7 @@ function boardPicture(layout: BoardLayout, show: (inches: number) => string, siz
     width: each.length * scale,
     height: each.width * scale,
   });
-  const taken = new Taken();
+  const taken = new Occupied();
   const marks = [
     ...cuts.map((cut) => cutMark(cut, { width, height, scale }, taken)),
     ...parts.map((part) => partMark(part, area(part), size, taken)),
@@ -65,16 +65,16 @@ function boardPicture(layout: BoardLayout, show: (inches: number) => string, siz
     ring.height / 2 +
     6;
   for (const side of [-1, 1] as const) {
-    const led = marks.filter(
+    const labels = marks.filter(
       (mark) => mark.place === undefined && (side < 0 ? mark.anchor.y < height / 2 : mark.anchor.y >= height / 2),
     );
-    if (led.length === 0) continue;
+    if (labels.length === 0) continue;
     const first = side < 0 ? -reach(side) : height + reach(side);
     const rows = { first, step: side * (ring.height + 2), left: 2 - margin, right: pageWidth - margin - 2 };
-    const places = inLedRows(led, { ...rows, height: ring.height });
-    for (const [i, mark] of led.entries()) {
+    const places = leaderRows(labels, { ...rows, height: ring.height });
+    for (const [i, mark] of labels.entries()) {
       mark.place = places[i] as Box;
-      mark.led = true;
+      mark.leader = true;
     }
     taken.boxes.push(...places);
   }
@@ -90,12 +90,12 @@ function boardPicture(layout: BoardLayout, show: (inches: number) => string, siz
     },
   ].filter((spot) => spot.width > 0 && spot.length > 0);
 
-  const clear = new Taken([...taken.boxes, ...spots.map(area)]);
+  const clear = new Occupied([...taken.boxes, ...spots.map(area)]);
   const kept = offcuts.map((offcut) =>
     offcutName(area(offcut), `keep ${size(offcut.length)} x ${size(offcut.width)}`, clear),
   );
 
-  const title = broken(
+  const title = wrapText(
     `${board.plywood ? 'Sheet' : 'Board'} ${shortened(board.mark)}: ${show(board.length)} x ${show(board.width)} x ${show(board.thickness)}`,
     pageWidth - 2 * margin,
   );
@@ -111,8 +111,8 @@ function boardPicture(layout: BoardLayout, show: (inches: number) => string, siz
     ...spots.map((spot) => hatching(area(spot))),
     rect({ x: width / 2, y: height / 2, width, height }, { fill: 'none', ...strokes.outline }),
     ...marks.map(({ sawn = '' }) => sawn),
-    ...marks.map(({ place, anchor, led }) =>
-      led && place ? line(place.x, place.y, anchor.x, anchor.y, strokes.thin) : '',
+    ...marks.map(({ place, anchor, leader }) =>
+      leader && place ? line(place.x, place.y, anchor.x, anchor.y, strokes.thin) : '',
     ),
     ...marks.map((mark) => mark.draw(mark.place as Box)),
     ...kept,
@@ -126,13 +126,13 @@ interface Mark {
   anchor: { x: number; y: number };
   width: number;
   place: Box | undefined;
-  led?: boolean;
+  leader?: boolean;
   sawn?: string;
   draw(place: Box): string;
 }
 
 /** A cut's line and its number in a ring: at the edge where the cut starts there, else on the line. */
-function cutMark(cut: NumberedCut, board: { width: number; height: number; scale: number }, taken: Taken): Mark {
+function cutMark(cut: NumberedCut, board: { width: number; height: number; scale: number }, taken: Occupied): Mark {
   const [at, from, to] = [cut.at, cut.from, cut.to].map((each) => each * board.scale) as [number, number, number];
   const across = cut.kind === 'crosscut';
   const stroke = { ...strokes.outline, ...(cut.afterPlaning ? { 'stroke-dasharray': '2 3' } : {}) };
@@ -162,7 +162,7 @@ function cutMark(cut: NumberedCut, board: { width: number; height: number; scale
 }
 
 /** A part's number, with its name and size where they fit. */
-function partMark(part: NumberedPart, area: Box, show: (inches: number) => string, taken: Taken): Mark {
+function partMark(part: NumberedPart, area: Box, show: (inches: number) => string, taken: Occupied): Mark {
   const number = String(part.number);
   const anchor = { x: area.x, y: area.y };
   const width = textWidth(number) * 1.08 + 8;
@@ -191,7 +191,7 @@ function partMark(part: NumberedPart, area: Box, show: (inches: number) => strin
   return { anchor, width, place: undefined, draw: ({ x, y }) => label(number, x, y, { ...onPaper, fill: ink }) };
 }
 
-function offcutName(area: Box, text: string, taken: Taken): string {
+function offcutName(area: Box, text: string, taken: Occupied): string {
   for (const words of [text, 'keep']) {
     const place = taken.take(placesInside(area, { width: textWidth(words) + 6, height: lineHeight }));
     if (place) return label(words, place.x, place.y, { 'text-anchor': 'middle', fill: quietInk });

@@ -1,5 +1,5 @@
 import type { DovetailLayout } from '../../joints/dovetails.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import { spreadApart } from '../kit/label-places.js';
 import { element, fontSize, ink, label, line, quietInk, svgPicture, textWidth } from '../kit/svg.js';
@@ -27,7 +27,7 @@ interface Row {
  * @param layout  as `layOutDovetails` returns it; inches
  * @param options  how sizes are shown
  */
-export function dividerWalk(layout: DovetailLayout, options: DrawingOptions = {}): Shown {
+export function dividerWalk(layout: DovetailLayout, options: DrawingOptions = {}): DisplayItem {
   const show = lengthText(options);
   const { boardWidth, tails, walk, dividerSetting } = layout;
   const steps = `${tails.length} ${tails.length === 1 ? 'step' : 'steps'}`;

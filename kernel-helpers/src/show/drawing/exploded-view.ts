@@ -1,5 +1,5 @@
 import { type DrawnPiece, extent, type Solid, type Span } from '../../piece/drawn-piece.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import { spreadApart } from '../kit/label-places.js';
 import { element, fontSize, ink, label, line, svgPicture, textWidth } from '../kit/svg.js';
@@ -17,7 +17,7 @@ const fills = { front: '#ececec', right: '#cfcfcf', top: '#fff' };
  *
  * @param piece  as `drawnBox`, `drawnBookcase` and the like return it; inches
  */
-export function explodedView(piece: DrawnPiece): Shown {
+export function explodedView(piece: DrawnPiece): DisplayItem {
   const size = extent(piece.solids);
   const apart = Math.max(size.x[1] - size.x[0], size.z[1] - size.z[0]);
   const moved = (piece.looseSolids ?? piece.solids).map(({ part, ...block }): Solid => {

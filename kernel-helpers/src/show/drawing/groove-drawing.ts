@@ -1,7 +1,7 @@
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import { ShopError } from '../../measure/shop-error.js';
 import type { SizedBox } from '../../piece/box/size-box.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import type { Dimension, Side } from './kit/dimension.js';
 import { type DrawingOptions, dimensionText, lengthText } from './kit/lengths.js';
@@ -22,7 +22,7 @@ const grey = '#d4d4d4';
  * @param options  how sizes are shown
  * @throws ShopError  when a run names a board that the box does not have
  */
-export function grooveDrawing(box: GroovedBox, runs: readonly GrooveRun[], options: DrawingOptions = {}): Shown {
+export function grooveDrawing(box: GroovedBox, runs: readonly GrooveRun[], options: DrawingOptions = {}): DisplayItem {
   const show = lengthText(options);
   const size = dimensionText(options);
   const boards = [...new Set(runs.map(({ board }) => board))];
@@ -36,8 +36,8 @@ export function grooveDrawing(box: GroovedBox, runs: readonly GrooveRun[], optio
     const view = boardView({ board, length: part.length, height: part.width, gauge: box.markingGauge }, own, size);
     return figure({
       ...drawRows([[view]], { height: 420 }),
-      alt: own.map((run) => `${capital(board)}: ${words(run, show)}`).join(' '),
-      caption: `${own.map((run) => words(run, show)).join(' ')} To scale; thin lines are the baselines of the joint.`,
+      alt: own.map((run) => `${capital(board)}: ${runText(run, show)}`).join(' '),
+      caption: `${own.map((run) => runText(run, show)).join(' ')} To scale; thin lines are the baselines of the joint.`,
     });
   });
   return { mime: 'text/html', text: drawn.map(({ text }) => text).join('') };
@@ -105,7 +105,7 @@ const names: Partial<Record<GrooveRun['board'], string>> = {
   side: 'Inside of the left side, front at the left (the right side is its mirror image)',
 };
 
-function words(run: GrooveRun, show: (inches: number) => string): string {
+function runText(run: GrooveRun, show: (inches: number) => string): string {
   const [first, last] = run.ends;
   const [near, far] = run.board === 'side' ? ['front', 'back'] : ['left', 'right'];
   const ends = first === last ? `${first} at both ends` : `${first} at the ${near} end, ${last} at the ${far} end`;

@@ -1,6 +1,6 @@
 import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import type { DovetailLayout, JointPiece } from '../../joints/dovetails.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import type { Dimension } from './kit/dimension.js';
 import { type DrawingOptions, dimensionText, lengthText, settingText } from './kit/lengths.js';
@@ -17,7 +17,7 @@ const grey = '#d4d4d4';
  * @param layout  dovetails or fingers; inches
  * @param options  how sizes are shown
  */
-export function jointDrawing(layout: CornerLayout, options: DrawingOptions = {}): Shown {
+export function jointDrawing(layout: CornerLayout, options: DrawingOptions = {}): DisplayItem {
   const show = lengthText(options);
   const size = dimensionText(options);
   const { svg, width } = drawRows([[firstEnd(layout, options)], [firstFace(layout, size)], [secondEnd(layout, size)]], {

@@ -1,5 +1,5 @@
 import { type DrawnPiece, extent, type ViewName } from '../../piece/drawn-piece.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import type { Dimension } from './kit/dimension.js';
 import { type DrawingOptions, dimensionText, lengthText } from './kit/lengths.js';
@@ -14,7 +14,7 @@ import { rectangle, type Shape, type View } from './kit/view.js';
  * @param piece  as `drawnBox`, `drawnBookcase` and the like return it; inches
  * @param options  how sizes are shown
  */
-export function pieceDrawing(piece: DrawnPiece, options: DrawingOptions = {}): Shown {
+export function pieceDrawing(piece: DrawnPiece, options: DrawingOptions = {}): DisplayItem {
   const show = lengthText(options);
   const views = viewsOf(piece, dimensionText(options));
   const { svg, width } = drawRows([[views.plan], [views.front, views['right side']]], { height: 700 });

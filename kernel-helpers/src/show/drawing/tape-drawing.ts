@@ -1,6 +1,6 @@
 import { formatLength, parseLength } from '../../measure/length.js';
 import { ShopError } from '../../measure/shop-error.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import { element, fontSize, ink, label, line, quietInk, svgPicture } from '../kit/svg.js';
 import { arrowhead } from './kit/lines.js';
@@ -21,7 +21,7 @@ const longest = 12;
  * @param tape.arrows  a length for each arrow's letter, at a sixteenth: `{ A: '1 3/16 in' }`, or inches
  * @throws ShopError  an arrow off the tape or between two marks
  */
-export function tapeDrawing(tape: { inches: number; arrows: Readonly<Record<string, number | string>> }): Shown {
+export function tapeDrawing(tape: { inches: number; arrows: Readonly<Record<string, number | string>> }): DisplayItem {
   const { inches, arrows } = tape;
   if (!(Number.isInteger(inches) && inches >= 1 && inches <= longest))
     throw new ShopError(`inches: ${inches} given; possible: a whole number from 1 to ${longest}`);

@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module';
 
 /** One thing to look at, ready for a notebook or the page: what kind of text it is, and the text. */
-export interface Shown {
+export interface DisplayItem {
   readonly mime: 'text/html' | 'text/latex' | 'text/markdown' | 'text/plain';
   readonly text: string;
 }
@@ -10,7 +10,7 @@ export interface Shown {
  * Puts things under the cell, in the order given. A plain string is shown as Markdown.
  * Outside the kernel (a test, a script) it does nothing.
  */
-export function show(...items: (Shown | string | readonly Shown[])[]): void {
+export function show(...items: (DisplayItem | string | readonly DisplayItem[])[]): void {
   const display = kernelDisplay();
   if (!display) return;
   for (const item of items.flat()) {

@@ -1,6 +1,6 @@
 import { toBase64 } from '../../measure/base64.js';
 import { ShopError } from '../../measure/shop-error.js';
-import type { Shown } from './display.js';
+import type { DisplayItem } from './display.js';
 import { escapeHtml } from './escape.js';
 
 /** What goes with every picture. */
@@ -19,7 +19,7 @@ export interface FigureText {
  * @param width  as shown, CSS pixels; never wider than the page
  * @throws ShopError  when a text alternative or a caption is missing
  */
-export function figure(content: FigureText & { svg: string; width?: number }): Shown {
+export function figure(content: FigureText & { svg: string; width?: number }): DisplayItem {
   const { svg, alt, caption, width = 720 } = content;
   for (const [field, text] of Object.entries({ alt, caption }))
     if (!text?.trim()) throw new ShopError(`${field}: nothing given; every picture needs words for what it shows`);

@@ -1,6 +1,6 @@
 import { fromBase64 } from '../../measure/base64.js';
 import { ShopError } from '../../measure/shop-error.js';
-import type { Shown } from './display.js';
+import type { DisplayItem } from './display.js';
 
 const picture = /src="data:image\/svg\+xml;base64,([A-Za-z0-9+/=]+)"/;
 
@@ -11,7 +11,7 @@ const picture = /src="data:image\/svg\+xml;base64,([A-Za-z0-9+/=]+)"/;
  * @returns the file's text; it loads nothing
  * @throws ShopError  when there is no picture in it
  */
-export function svgFile(shown: Shown): string {
+export function svgFile(shown: DisplayItem): string {
   const [, data] = picture.exec(shown.text) ?? [];
   if (!data) throw new ShopError('svgFile: there is no picture in this; possible: a drawing or a plot');
   return `<?xml version="1.0" encoding="UTF-8"?>\n${fromBase64(data)}\n`;

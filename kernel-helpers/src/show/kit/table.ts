@@ -1,12 +1,12 @@
 import { ShopError } from '../../measure/shop-error.js';
-import type { Shown } from './display.js';
+import type { DisplayItem } from './display.js';
 import { escapeHtml } from './escape.js';
 import { numberText } from './number-text.js';
 
 /** A column of a table. */
 export interface Column {
   head: string;
-  /** Shown once, in the head: `in`, `%`, `h`. */
+  /** DisplayItem once, in the head: `in`, `%`, `h`. */
   unit?: string;
   /** Decimal places of the numbers; as many as the column needs, unless told otherwise. */
   decimals?: number;
@@ -30,7 +30,7 @@ export function table(content: {
   columns: readonly (string | Column)[];
   rows: readonly (readonly Cell[])[];
   caption: string;
-}): Shown {
+}): DisplayItem {
   const { rows, caption } = content;
   const columns = content.columns.map((column) => (typeof column === 'string' ? { head: column } : column));
   for (const [i, row] of rows.entries())
@@ -63,7 +63,7 @@ export function table(content: {
 }
 
 /** Figures stay with their fraction and their unit when a narrow column breaks a line: `9 1/2 in`. */
-export function glued(text: string): string {
+export function nonBreaking(text: string): string {
   return text.replace(/(?<=\d) (?=\d+\/\d|(?:in|mm|cm|ft|h|%|°C)(?![\w]))/g, '\u00a0');
 }
 
@@ -77,6 +77,6 @@ function columnTexts(column: Column, cells: Cell[], caption: string): string[] {
   return cells.map((cell) =>
     typeof cell === 'number'
       ? (Math.round(cell * 10 ** decimals) / 10 ** decimals || 0).toFixed(decimals)
-      : escapeHtml(glued(cell ?? '')),
+      : escapeHtml(nonBreaking(cell ?? '')),
   );
 }

@@ -1,9 +1,9 @@
 import { escapeHtml } from '../kit/escape.js';
 import { htmlPage } from '../kit/html-page.js';
+import { glossaryId, pageGlossary } from './page-glossary.js';
 import { pageStyle } from './page-style.js';
 import { type PageRecord, problemsHtml, recordSection } from './record-section.js';
 import { type SheetNotebook, sheetSection } from './sheet-section.js';
-import { wordsId, wordsOfPage } from './words.js';
 
 /** All that goes onto a commission's page. */
 export interface CommissionPage {
@@ -29,13 +29,13 @@ export interface CommissionPage {
  */
 export function commissionPage(content: CommissionPage): string {
   const { title, client, date, sheets, record, glossary = new Map() } = content;
-  const words = wordsOfPage(glossary);
+  const words = pageGlossary(glossary);
   const sections = sheets.map(({ name, notebook }) => sheetSection(name, notebook, words));
   const explained = words.section();
   const parts = [
     ...sections,
     { id: 'record', title: 'Record of decisions' },
-    ...(explained ? [{ id: wordsId, title: 'Words of the trade' }] : []),
+    ...(explained ? [{ id: glossaryId, title: 'Words of the trade' }] : []),
   ];
   const contents = parts.map(({ id, title }) => `<li><a href="#${id}">${escapeHtml(title)}</a></li>`);
   const facts = [

@@ -5,7 +5,7 @@ import type { ShopBook } from '../../shop/shop-book.js';
 import { escapeHtml } from '../kit/escape.js';
 import { htmlPage } from '../kit/html-page.js';
 import { pageStyle } from './page-style.js';
-import { sideways } from './scrollable-table.js';
+import { scrollable } from './scrollable-table.js';
 
 /** A sheet to learn from: a lesson, the sheet to start with, the glossary. */
 export interface LearningSheet {
@@ -35,7 +35,7 @@ export function contentsPage(
   const table =
     rows.length === 0
       ? '<p>No commission is recorded yet.</p>'
-      : `<div class="output" ${sideways('Wide table')}><table><thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows.join('\n')}</tbody></table></div>`;
+      : `<div class="output" ${scrollable('Wide table')}><table><thead><tr>${heads.map((head) => `<th scope="col">${head}</th>`).join('')}</tr></thead><tbody>${rows.join('\n')}</tbody></table></div>`;
   const title = 'Commissions and lessons';
   return htmlPage({
     title,

@@ -1,7 +1,7 @@
 import temml from 'temml';
 import { escapeHtml } from '../kit/escape.js';
 import { texWidth } from '../working/tex-width.js';
-import { sideways } from './scrollable-table.js';
+import { scrollable } from './scrollable-table.js';
 
 /**
  * TeX as MathML, which browsers set themselves: no script, no font and no network. What cannot be read stays as it was written.
@@ -18,7 +18,7 @@ export function mathHtml(tex: string, display: boolean): string {
       maxSize: [20, 100],
       maxExpand: 500,
     });
-    return display ? `<div class="math"${isWide(tex) ? ` ${sideways('Formula')}` : ''}>${math}</div>` : math;
+    return display ? `<div class="math"${isWide(tex) ? ` ${scrollable('Formula')}` : ''}>${math}</div>` : math;
   } catch {
     return display ? `<pre class="math">${escapeHtml(tex)}</pre>` : `<code>${escapeHtml(tex)}</code>`;
   }

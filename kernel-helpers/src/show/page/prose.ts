@@ -2,8 +2,8 @@ import MarkdownIt from 'markdown-it';
 import markdownItMath from 'markdown-it-math/no-default-renderer';
 import { escapeHtml } from '../kit/escape.js';
 import { mathHtml } from './math.js';
+import type { PageGlossary } from './page-glossary.js';
 import { isOwnPicture } from './safe-html.js';
-import type { Words } from './words.js';
 
 /** Where a cell's text stands on the page. */
 interface Place {
@@ -12,7 +12,7 @@ interface Place {
   /** Pictures kept in the cell, by name: data by kind. */
   attachments?: Record<string, Record<string, string>>;
   /** The trade's words, for the links to them. */
-  words?: Words;
+  words?: PageGlossary;
   /** Whether the link that is open here leads anywhere. */
   leads?: boolean;
 }
@@ -31,14 +31,14 @@ const { rules } = markdownIt.renderer;
 // The page has its own first heading, so those of a sheet go one down.
 rules.heading_open = (tokens, index, options, env: Place, self) => {
   const token = tokens[index] as (typeof tokens)[0];
-  token.tag = lowered(token.tag);
+  token.tag = demoteHeading(token.tag);
   if (env.headingId) {
     token.attrSet('id', env.headingId);
     env.headingId = undefined;
   }
   return self.renderToken(tokens, index, options);
 };
-rules.heading_close = (tokens, index) => `</${lowered(tokens[index]?.tag ?? 'h2')}>\n`;
+rules.heading_close = (tokens, index) => `</${demoteHeading(tokens[index]?.tag ?? 'h2')}>\n`;
 
 // A word of the glossary is explained on the page itself. What else lies outside of the commission's folder is not there for
 // whoever is handed the page: its link stays words.
@@ -68,7 +68,7 @@ export function proseHtml(text: string, place: Place = {}): string {
   return markdownIt.render(text, place);
 }
 
-function lowered(tag: string): string {
+function demoteHeading(tag: string): string {
   return `h${Math.min(6, Number(tag.slice(1)) + 1)}`;
 }
 

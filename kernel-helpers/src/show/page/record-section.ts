@@ -1,7 +1,7 @@
 import { decisionRows } from '../../record/decision-row.js';
 import type { Entry, Head } from '../../record/entry.js';
 import { escapeHtml } from '../kit/escape.js';
-import { sideways } from './scrollable-table.js';
+import { scrollable } from './scrollable-table.js';
 
 /** A commission's record, for its page. */
 export interface PageRecord {
@@ -26,7 +26,7 @@ export function recordSection({ entries, head, problems }: PageRecord): string {
   const table =
     entries.length === 0
       ? '<p>Nothing has been recorded yet.</p>'
-      : `<div class="output" ${sideways('Wide table')}><table class="record"><thead><tr>${heads.map((text) => `<th scope="col">${text}</th>`).join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`;
+      : `<div class="output" ${scrollable('Wide table')}><table class="record"><thead><tr>${heads.map((text) => `<th scope="col">${text}</th>`).join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`;
   const seal = head
     ? `<p>Last entry: number ${head.seq}, fingerprint <code class="whole">${escapeHtml(head.hash)}</code>. Kept elsewhere too, on the receipt or in the shop book, it shows whether this record was cut short or written anew.</p>`
     : '';

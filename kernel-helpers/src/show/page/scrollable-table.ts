@@ -3,7 +3,7 @@
  *
  * @param label  what it is, for whoever hears it
  */
-export function sideways(label: string): string {
+export function scrollable(label: string): string {
   return `tabindex="0" role="group" aria-label="${label}"`;
 }
 
@@ -11,6 +11,6 @@ export function sideways(label: string): string {
 const many = 7;
 
 /** Attributes of a block of HTML that holds a wide table; none for any other. */
-export function sidewaysTable(html: string): string {
-  return (html.match(/<th scope="col"/g) ?? []).length < many ? '' : ` ${sideways('Wide table')}`;
+export function scrollableTable(html: string): string {
+  return (html.match(/<th scope="col"/g) ?? []).length < many ? '' : ` ${scrollable('Wide table')}`;
 }

@@ -1,10 +1,10 @@
 import { escapeHtml } from '../kit/escape.js';
-import { glued } from '../kit/table.js';
+import { nonBreaking } from '../kit/table.js';
 import { joined, type Lines, outputHtml, type SheetOutput } from './cell-outputs.js';
+import type { PageGlossary } from './page-glossary.js';
 import { parameterLines } from './parameter-lines.js';
 import { proseHtml } from './prose.js';
-import { sidewaysTable } from './scrollable-table.js';
-import type { Words } from './words.js';
+import { scrollableTable } from './scrollable-table.js';
 
 /** A notebook, executed: what the page needs of nbformat 4.5. */
 export interface SheetNotebook {
@@ -28,7 +28,7 @@ export interface SheetSection {
 }
 
 /** A sheet as a section of the page: prose, parameters, what was shown, and the code folded away. */
-export function sheetSection(name: string, notebook: SheetNotebook, words: Words): SheetSection {
+export function sheetSection(name: string, notebook: SheetNotebook, words: PageGlossary): SheetSection {
   const id = `sheet-${name.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;
   const headingId = `${id}-title`;
   const firstProse = notebook.cells.find(
@@ -44,12 +44,12 @@ export function sheetSection(name: string, notebook: SheetNotebook, words: Words
   };
 }
 
-function cellHtml(cell: SheetCell, words: Words, headingId: string | undefined): string {
+function cellHtml(cell: SheetCell, words: PageGlossary, headingId: string | undefined): string {
   const source = joined(cell.source);
   if (cell.cell_type === 'markdown') return proseHtml(source, { headingId, attachments: cell.attachments, words });
   if (cell.cell_type !== 'code') return `<pre>${escapeHtml(source)}</pre>`;
   const outputs = (cell.outputs ?? []).map(outputHtml).filter(Boolean);
-  const shown = outputs.map((html) => `<div class="output"${sidewaysTable(html)}>${html}</div>`).join('\n');
+  const shown = outputs.map((html) => `<div class="output"${scrollableTable(html)}>${html}</div>`).join('\n');
   const code = codeHtml(source);
   return cell.metadata?.tags?.includes('parameters') ? parametersHtml(source) + shown : shown + code;
 }
@@ -64,7 +64,7 @@ function parametersHtml(source: string): string {
   if (!lines) return `<pre><code>${escapeHtml(source)}</code></pre>`;
   const rows = lines.map(
     ({ name, value, note }) =>
-      `<tr><th scope="row">${escapeHtml(inWords(name))}</th><td class="value">${escapeHtml(glued(value))}</td><td>${escapeHtml(note)}</td></tr>`,
+      `<tr><th scope="row">${escapeHtml(inWords(name))}</th><td class="value">${escapeHtml(nonBreaking(value))}</td><td>${escapeHtml(note)}</td></tr>`,
   );
   return (
     '<table class="parameters"><thead><tr><th scope="col">Given</th><th scope="col">Value</th><th scope="col">What it is</th></tr></thead>' +

@@ -1,7 +1,7 @@
 import type { Schedule, ScheduledStep } from '../../time/schedule.js';
 import { longDay, shortDay } from '../kit/day-text.js';
 import { escapeHtml } from '../kit/escape.js';
-import { glued } from '../kit/table.js';
+import { nonBreaking } from '../kit/table.js';
 import { cautions } from '../tables/cautions.js';
 import type { BenchSettings } from './bench-settings.js';
 import { paper } from './paper.js';
@@ -49,7 +49,7 @@ function item(step: ScheduledStep, settings: string[]): string {
   return [
     `<li><div class="step"><span>${heading}</span><span>${days}, ${hours.toFixed(1)} h</span></div>`,
     settings.length > 0
-      ? `<ul class="set">${settings.map((line) => `<li>${escapeHtml(glued(line))}</li>`).join('')}</ul>`
+      ? `<ul class="set">${settings.map((line) => `<li>${escapeHtml(nonBreaking(line))}</li>`).join('')}</ul>`
       : '',
     step.cautions.length > 0 ? cautions(...step.cautions).text : '',
     wait ? `<p class="wait">Then wait: ${escapeHtml(wait.what)}, until ${shortDay(wait.until)}.</p>` : '',

@@ -109,7 +109,7 @@ export function benchSettings(decided: {
           `${name}, cutter of ${length(cutter)}: fence ${fences.map(length).join(', then ')} from the near side of the cutter; raise it to ${depths.map(length).join(', then ')}`,
       ),
       'chisel the stopped ends square',
-      ...lowered(box, length),
+      ...loweredFront(box, length),
     ],
     carving: surface
       ? letteringWords(
@@ -135,7 +135,7 @@ function stops(runs: readonly GrooveRun[], length: Length): string[] {
 }
 
 /** The front's upper edge comes down when joint and grooves are cut, and before it is glued in. */
-function lowered({ parts }: SizedBox, length: Length): string[] {
+function loweredFront({ parts }: SizedBox, length: Length): string[] {
   const front = parts.find(({ name }) => name === 'front');
   return front?.widthBefore
     ? [`front: its upper edge down to ${length(front.width)} from the lower, before glue-up`]

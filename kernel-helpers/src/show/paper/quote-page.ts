@@ -6,7 +6,7 @@ import type { PieceKind, SizedPiece } from '../../piece/piece.js';
 import { woodName } from '../../wood/species.js';
 import { longDay } from '../kit/day-text.js';
 import { escapeHtml } from '../kit/escape.js';
-import { glued } from '../kit/table.js';
+import { nonBreaking } from '../kit/table.js';
 import { paper } from './paper.js';
 
 /** What a client is told. Nothing else of the commission goes in. */
@@ -59,7 +59,7 @@ export function quotePage(content: ClientQuote): string {
   const { maker, date, brief, piece, finish, included, quote, ready, entry, others = [] } = content;
   const { insideLength, insideWidth, insideDepth } = brief;
   const { price, net, tax, deposit, balance, validUntil } = quote;
-  const length = (inches: number) => glued(formatLength(inches, { system: brief.units, denominator: 64 }));
+  const length = (inches: number) => nonBreaking(formatLength(inches, { system: brief.units, denominator: 64 }));
   const size = (...sides: number[]) => sides.map(length).join(' x ');
   const wood = sentenceStart(woodName(brief.species));
   const plywood = piece.parts.filter(({ material }) => material === 'plywood').map(({ name }) => name);

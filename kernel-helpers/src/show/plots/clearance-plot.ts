@@ -2,7 +2,7 @@ import type { LidFit } from '../../fit/lid-fit.js';
 import type { LidMeasured } from '../../fit/lid-measured.js';
 import { caliperScale } from '../../measure/length.js';
 import { monthNames } from '../../wood/air/months.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { spreadApart } from '../kit/label-places.js';
 import { fontSize, quietInk, textWidth } from '../kit/svg.js';
 import type { SvgDocument, SvgElement } from '../kit/svg-document.js';
@@ -39,7 +39,7 @@ export function lidClearancePlot(
   measured: readonly LidMeasured[] = [],
   units: 'tape' | 'mm' | 'both' = 'tape',
   what = 'lid',
-): Shown {
+): DisplayItem {
   const scale = caliperScale(units);
   const { byMonth, limits, rings } = inUnit(fit, measured, scale.perInch);
   const reading = (length: number) => `${length.toFixed(scale.decimals).replace('-', '\u2212')} ${scale.unit}`;

@@ -1,5 +1,5 @@
 import type { OperationWorked } from '../../money/actuals.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { plot } from './plot.js';
 
 const ink = '#1a1a1a';
@@ -11,7 +11,7 @@ const eightInTen = 1.2816;
  *
  * @param operations  as `readActuals` gives them
  */
-export function closingPlot(operations: readonly OperationWorked[]): Shown {
+export function closingPlot(operations: readonly OperationWorked[]): DisplayItem {
   const rows = operations
     .map(({ name, estimated, deviation, actual }) => ({
       name,

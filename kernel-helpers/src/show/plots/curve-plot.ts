@@ -1,4 +1,4 @@
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import type { FigureText } from '../kit/figure.js';
 import { spreadApart } from '../kit/label-places.js';
 import { fontSize, ink } from '../kit/svg.js';
@@ -29,7 +29,7 @@ const dashes = ['', '8 4', '2 4', '12 3 2 3'];
 export function curvePlot(
   content: { curves: readonly Curve[]; x: object; y: { label: string; from?: number } },
   text: FigureText,
-): Shown {
+): DisplayItem {
   const { curves, x } = content;
   const { label, from = 0 } = content.y;
   const highest = Math.max(...curves.flatMap(({ points }) => points.map(({ y }) => y)));

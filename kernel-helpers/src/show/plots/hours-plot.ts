@@ -1,5 +1,5 @@
 import type { HoursEstimate } from '../../money/hours.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { ink } from '../kit/svg.js';
 import { plot } from './plot.js';
 
@@ -8,7 +8,7 @@ import { plot } from './plot.js';
  *
  * @param hours  as `estimateHours` gives them
  */
-export function hoursPlot(hours: HoursEstimate): Shown {
+export function hoursPlot(hours: HoursEstimate): DisplayItem {
   const rows = [...hours.byOperation]
     .sort((a, b) => b.mean - a.mean)
     .map(({ name, mean, minutes: [least, , most] }) => ({ name, mean, least: least / 60, most: most / 60 }));

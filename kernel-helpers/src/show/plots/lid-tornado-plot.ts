@@ -1,6 +1,6 @@
 import type { LidChange } from '../../fit/lid-sensitivity.js';
 import { caliperScale } from '../../measure/length.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { plot } from './plot.js';
 
 const columns = 3;
@@ -13,7 +13,7 @@ const ink = '#1a1a1a';
  * @param changes  as `lidSensitivity` gives them
  * @param units  millimetres for `mm`, else inches
  */
-export function lidTornadoPlot(changes: LidChange[], units: 'tape' | 'mm' | 'both' = 'tape'): Shown {
+export function lidTornadoPlot(changes: LidChange[], units: 'tape' | 'mm' | 'both' = 'tape'): DisplayItem {
   const { unit, decimals, perInch } = caliperScale(units);
   const reading = (inches: number) => `${(inches * perInch).toFixed(decimals)} ${unit}`;
   const place = (index: number) => ({ column: index % columns, row: Math.floor(index / columns) });

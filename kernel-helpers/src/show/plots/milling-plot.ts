@@ -1,5 +1,5 @@
 import type { MillingLoss } from '../../stock/milling/milling-loss.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { plot } from './plot.js';
 
 /**
@@ -7,7 +7,7 @@ import { plot } from './plot.js';
  *
  * @param milling  as `millingLoss` gives it
  */
-export function millingPlot(milling: Pick<MillingLoss, 'steps' | 'yield'>): Shown {
+export function millingPlot(milling: Pick<MillingLoss, 'steps' | 'yield'>): DisplayItem {
   const rows = milling.steps.map((step) => ({ ...step, share: `${(100 * step.yield).toFixed(0)} %` }));
   return plot(
     (Plot) => ({

@@ -2,7 +2,7 @@ import type { MonthOfMoisture } from '../../fit/seasonal-fit.js';
 import { monthNames } from '../../wood/air/months.js';
 import type { MoistureOnDay } from '../../wood/drying/drying.js';
 import type { SwingFollowed } from '../../wood/drying/swing-followed.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { type Curve, curvePlot } from './curve-plot.js';
 
 /**
@@ -12,7 +12,11 @@ import { type Curve, curvePlot } from './curve-plot.js';
  * @param year.follows  as `swingFollowed` gives it
  * @param year.what  what the board is, for the label: "the lid"
  */
-export function moistureYearPlot(year: { outdoors: MonthOfMoisture[]; follows: SwingFollowed; what: string }): Shown {
+export function moistureYearPlot(year: {
+  outdoors: MonthOfMoisture[];
+  follows: SwingFollowed;
+  what: string;
+}): DisplayItem {
   const { outdoors, follows, what } = year;
   const x = (day: number) => 0.5 + (12 * (day - 0.5)) / follows.days.length;
   const percent = (moisture: number) => `${moisture.toFixed(1)} %`;
@@ -48,7 +52,7 @@ export function moistureYearPlot(year: { outdoors: MonthOfMoisture[]; follows: S
  * @param drying  as `moistureThroughTime` gives it
  * @param settlesAt  %
  */
-export function dryingPlot(drying: MoistureOnDay[], settlesAt: number): Shown {
+export function dryingPlot(drying: MoistureOnDay[], settlesAt: number): DisplayItem {
   const curve = (name: string, dash: string, of: 'mean' | 'core' | 'surface'): Curve => ({
     name,
     dash,

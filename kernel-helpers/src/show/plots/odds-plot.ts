@@ -1,6 +1,6 @@
 import type { FitOdds } from '../../fit/fit-odds.js';
 import { caliperScale } from '../../measure/length.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { plot } from './plot.js';
 
 /**
@@ -14,7 +14,7 @@ export function oddsPlot(
   odds: { width: number; odds: FitOdds }[],
   aim: number,
   units: 'tape' | 'mm' | 'both' = 'tape',
-): Shown {
+): DisplayItem {
   const { unit, decimals, perInch } = caliperScale(units);
   const line = (share: (of: FitOdds) => number) =>
     odds.map((each) => ({ width: each.width * perInch, share: 100 * share(each.odds) }));

@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { type FigureText, figure } from '../kit/figure.js';
 import { element, fontFamily, fontSize, ink } from '../kit/svg.js';
 import { SvgDocument, type SvgElement } from '../kit/svg-document.js';
@@ -24,7 +24,7 @@ const measured = /\b(d|transform|points|x|y|x1|x2|y1|y2|cx|cy|r|width|height)="(
  * @example plot((Plot) => ({ x: { label: 'day' }, y: { label: 'moisture, %' }, marks: [Plot.lineY(days, { x: 'day', y: 'mean' })] }),
  *   { alt: 'Moisture falls from 12 to 8 % in 30 days.', caption: 'The stack is ready after 30 days.' })
  */
-export function plot(build: (plot: PlotLibrary) => object, text: FigureText): Shown {
+export function plot(build: (plot: PlotLibrary) => object, text: FigureText): DisplayItem {
   const { svg, width } = plotSvg(build);
   return figure({ ...text, svg, width });
 }

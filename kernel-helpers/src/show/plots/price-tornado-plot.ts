@@ -1,6 +1,6 @@
 import { formatMoney, type Money, unitsOf } from '../../money/money.js';
 import type { PriceChange } from '../../money/price-sensitivity.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { ink } from '../kit/svg.js';
 import { plot } from './plot.js';
 
@@ -10,7 +10,7 @@ import { plot } from './plot.js';
  * @param changes  as `priceSensitivity` gives them
  * @param planned  net price as planned, before it is rounded up
  */
-export function priceTornadoPlot(changes: PriceChange[], planned: Money): Shown {
+export function priceTornadoPlot(changes: PriceChange[], planned: Money): DisplayItem {
   const rows = changes.map(({ what, range, low, high }) => {
     const ends = [unitsOf(low), unitsOf(high)];
     return { what: `${what}, ${range}`, from: Math.min(...ends), to: Math.max(...ends), low, high };

@@ -1,7 +1,7 @@
 import { dayNumber, isoDay } from '../../measure/day.js';
 import type { Schedule } from '../../time/schedule.js';
 import { dayAxis, longDay, utcDay } from '../kit/day-text.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { ink } from '../kit/svg.js';
 import { plot } from './plot.js';
 
@@ -10,7 +10,7 @@ import { plot } from './plot.js';
  *
  * @param made  as `schedule` gives it
  */
-export function promisePlot(made: Schedule): Shown {
+export function promisePlot(made: Schedule): DisplayItem {
   const { readyBy, promised, odds, ready } = made;
   const first = dayNumber(readyBy[0]?.day as string);
   const last = dayNumber(readyBy.at(-1)?.day as string);

@@ -2,7 +2,7 @@ import { dayNumber, isoDay } from '../../measure/day.js';
 import { hoursOn, type WorkingCalendar } from '../../time/calendar.js';
 import type { Schedule } from '../../time/schedule.js';
 import { dayAxis, longDay, utcDay } from '../kit/day-text.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { ink } from '../kit/svg.js';
 import { plot } from './plot.js';
 
@@ -13,7 +13,7 @@ import { plot } from './plot.js';
  * @param made  as `schedule` gives it
  * @param calendar  the one it was made with
  */
-export function scheduleChart(made: Schedule, calendar: WorkingCalendar): Shown {
+export function scheduleChart(made: Schedule, calendar: WorkingCalendar): DisplayItem {
   const { steps, promised, finish } = made;
   const next = (iso: string) => utcDay(isoDay(dayNumber(iso) + 1));
   const bars = steps.map(({ name, start, finish, critical }) => ({

@@ -2,7 +2,7 @@ import type { Correction } from '../../money/correction.js';
 import type { CommissionCard } from '../../shop/commission-card.js';
 import { type ShopBook, yearOf } from '../../shop/shop-book.js';
 import { monthNames } from '../../wood/air/months.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { plot } from './plot.js';
 
 const ink = '#1a1a1a';
@@ -13,7 +13,7 @@ const dots = { r: 3.5, stroke: ink, strokeOpacity: 0.7, fill: 'none' };
  *
  * @param corrections  as `shopBook` gives them; at least one
  */
-export function correctionPlot(corrections: readonly Correction[]): Shown {
+export function correctionPlot(corrections: readonly Correction[]): DisplayItem {
   const rows = [...corrections].sort((a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)));
   const lowest = Math.min(0.8, ...rows.map(({ low }) => low));
   const highest = Math.max(1.25, ...rows.map(({ high }) => high));
@@ -60,7 +60,7 @@ export function correctionPlot(corrections: readonly Correction[]): Shown {
  * What was asked for an hour of estimated work through the years, one currency at a time, with a straight line where one can
  * be drawn.
  */
-export function pricesPlot({ currency, asked, trend }: ShopBook['prices'][0]): Shown {
+export function pricesPlot({ currency, asked, trend }: ShopBook['prices'][0]): DisplayItem {
   const points = asked.map(({ date, perHour }) => ({ year: yearOf(date), perHour }));
   const [first, last] = [points[0]?.year ?? 0, points.at(-1)?.year ?? 0];
   const at = (year: number) => ({ year, perHour: (trend?.intercept ?? 0) + (trend?.slope ?? 0) * year });
@@ -86,7 +86,7 @@ export function pricesPlot({ currency, asked, trend }: ShopBook['prices'][0]): S
 }
 
 /** Part of the boards bought that is in the piece, commission by commission. */
-export function yieldPlot(commissions: readonly CommissionCard[]): Shown {
+export function yieldPlot(commissions: readonly CommissionCard[]): DisplayItem {
   const points = commissions.flatMap(({ date, yield: part, worked }) =>
     part === undefined ? [] : [{ year: yearOf(date), percent: 100 * part, closed: worked !== undefined }],
   );
@@ -114,7 +114,7 @@ export function yieldPlot(commissions: readonly CommissionCard[]): Shown {
 }
 
 /** Measured lids beside their prediction, by month: 0 is the middling board, 1 and -1 the edges of the band for nine in ten. */
-export function lidSeasonsPlot({ lids, lidsInBand }: Pick<ShopBook, 'lids' | 'lidsInBand'>): Shown {
+export function lidSeasonsPlot({ lids, lidsInBand }: Pick<ShopBook, 'lids' | 'lidsInBand'>): DisplayItem {
   const points = lids.map(({ date, clearance, predicted, low, high }) => ({
     month: Number(date.slice(5, 7)) + (Number(date.slice(8, 10)) - 15.5) / 31,
     off:

@@ -1,6 +1,6 @@
 import type { LidFit } from '../../fit/lid-fit.js';
 import { caliperScale, shownLength } from '../../measure/length.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import { element, fontSize, label, line, quietInk, svgPicture, textWidth } from '../kit/svg.js';
 
@@ -20,7 +20,7 @@ const rulerTop = 104;
  * @param fit  as `lidFit` returns it; inches
  * @param units  millimetres for `mm`, else inches
  */
-export function widthWindow(fit: LidWidths, units: Units = 'tape'): Shown {
+export function widthWindow(fit: LidWidths, units: Units = 'tape'): DisplayItem {
   const scale = caliperScale(units);
   const decimal = (inches: number) => `${(inches * scale.perInch).toFixed(scale.decimals)} ${scale.unit}`;
   const { narrowest, widest } = fit.window;

@@ -2,7 +2,7 @@ import { boardFeet } from '../../stock/boards/board-feet.js';
 import type { Board } from '../../stock/boards/boards.js';
 import { lumberTally } from '../../stock/boards/lumber-tally.js';
 import { type DrawingOptions, dimensionText, lengthText } from '../drawing/kit/lengths.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { table } from '../kit/table.js';
 
 const right = (head: string) => ({ head, align: 'right' as const });
@@ -11,7 +11,7 @@ const bends = ({ bow = 0, cup = 0, twist = 0 }: Board) =>
   Object.entries({ bow, cup, twist }).filter(([, inches]) => inches > 0);
 
 /** Boards to choose from, as they were measured. */
-export function boardTable(boards: readonly Board[], options: DrawingOptions = {}): Shown {
+export function boardTable(boards: readonly Board[], options: DrawingOptions = {}): DisplayItem {
   const show = lengthText(options);
   // More lengths in both systems than a page is wide.
   const small = dimensionText(options);
@@ -52,7 +52,7 @@ export function boardTable(boards: readonly Board[], options: DrawingOptions = {
 export function shoppingList(
   used: { boards: readonly Board[]; sheets: readonly Board[] },
   options: DrawingOptions = {},
-): Shown {
+): DisplayItem {
   const show = lengthText(options);
   const [boards, sheets] = [used.boards, used.sheets].map((list) => list.filter(({ inHand }) => !inHand)) as [
     Board[],

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import cautionData from '../../../../data/cautions.json';
 import { type DataTable, dataTable } from '../../measure/data-file.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { escapeHtml } from '../kit/escape.js';
 
 /** The usual cautions for one operation. */
@@ -39,7 +39,7 @@ const known = cautionTable(cautionData);
  *   `dovetail-saw-and-chisel`, `sanding`, `glue`, `oil-finish`, `dust` and so on; a wrong id names the nearest
  * @throws ShopError  for an id that is not in the list; names the nearest
  */
-export function cautions(...operations: string[]): Shown {
+export function cautions(...operations: string[]): DisplayItem {
   return { mime: 'text/html', text: operations.map((id) => block(known.entry(id))).join('') };
 }
 

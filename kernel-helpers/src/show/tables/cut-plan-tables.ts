@@ -1,13 +1,13 @@
 import type { BoardLayout } from '../../stock/cutting/board-layouts.js';
 import type { SetUp } from '../../stock/cutting/set-ups.js';
 import { type DrawingOptions, lengthText } from '../drawing/kit/lengths.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { table } from '../kit/table.js';
 
 const right = (head: string) => ({ head, align: 'right' as const });
 
 /** The parts of a cut plan by the numbers of its drawing: sizes as cut out rough, and where each lies. */
-export function partTable(layouts: readonly BoardLayout[], options: DrawingOptions = {}): Shown {
+export function partTable(layouts: readonly BoardLayout[], options: DrawingOptions = {}): DisplayItem {
   const show = lengthText(options);
   return table({
     columns: [
@@ -35,7 +35,7 @@ export function partTable(layouts: readonly BoardLayout[], options: DrawingOptio
 }
 
 /** The cuts of each board in the order they are made, with the place of the saw's near side. */
-export function cutTable(layouts: readonly BoardLayout[], options: DrawingOptions = {}): Shown {
+export function cutTable(layouts: readonly BoardLayout[], options: DrawingOptions = {}): DisplayItem {
   const show = lengthText(options);
   return table({
     columns: ['Board', right('Cut'), 'Which', right('At'), 'Over'],
@@ -54,7 +54,7 @@ export function cutTable(layouts: readonly BoardLayout[], options: DrawingOption
 }
 
 /** Settings of the machines, each set once, with all that is cut or planed at it. */
-export function setUpTable(list: readonly SetUp[], options: DrawingOptions = {}): Shown {
+export function setUpTable(list: readonly SetUp[], options: DrawingOptions = {}): DisplayItem {
   const show = lengthText(options);
   return table({
     columns: ['Stage', 'Machine', right('Set to'), 'What is done at it'],

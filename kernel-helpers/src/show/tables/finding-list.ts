@@ -1,5 +1,5 @@
 import type { Finding, Verdict } from '../../measure/finding.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { escapeHtml } from '../kit/escape.js';
 
 // Told apart by word, shape and weight of the rule at the left, so that grey print and colour-blind eyes lose nothing.
@@ -18,7 +18,10 @@ const order: Verdict[] = ['stop', 'watch', 'ok'];
  * @param findings  as the rules returned them
  * @param overrides  reason by rule, where the maker decided against a `stop`
  */
-export function findingList(findings: readonly Finding[], overrides: Readonly<Record<string, string>> = {}): Shown {
+export function findingList(
+  findings: readonly Finding[],
+  overrides: Readonly<Record<string, string>> = {},
+): DisplayItem {
   const sorted = order.flatMap((verdict) => findings.filter((finding) => finding.verdict === verdict));
   const count = (verdict: Verdict) => findings.filter((finding) => finding.verdict === verdict).length;
   const summary =

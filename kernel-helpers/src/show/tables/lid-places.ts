@@ -1,7 +1,7 @@
 import type { Handle } from '../../surface/handle/handle.js';
 import type { Lettering } from '../../surface/lettering/lettering.js';
 import { type DrawingOptions, lengthText } from '../drawing/kit/lengths.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { table } from '../kit/table.js';
 
 /**
@@ -11,7 +11,7 @@ import { table } from '../kit/table.js';
  * @param lid.lettering  as `layOutLettering` returns it
  * @param lid.handle  as `layOutHandle` returns it
  */
-export function lidPlaces(lid: { lettering: Lettering; handle?: Handle }, options: DrawingOptions = {}): Shown {
+export function lidPlaces(lid: { lettering: Lettering; handle?: Handle }, options: DrawingOptions = {}): DisplayItem {
   const { lettering, handle } = lid;
   const show = lengthText(options);
   const middle = lettering.field.width / 2;

@@ -1,7 +1,7 @@
 import { formatLength } from '../../measure/length.js';
 import { formatMoney } from '../../money/money.js';
 import type { Decisions } from '../../record/decisions.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { table } from '../kit/table.js';
 
 /** A piece on one card: sizes, lid, boards, hours, price and days, as they were decided. */
@@ -12,7 +12,7 @@ export function pieceCard(decided: {
   stock: Decisions['stock'];
   offer: Decisions['quote'];
   days: Pick<Decisions['days'], 'start' | 'finish' | 'odds'>;
-}): Shown {
+}): DisplayItem {
   const { brief, piece, lid, stock, offer, days } = decided;
   const size = (...sides: number[]) =>
     sides.map((inches) => formatLength(inches, { system: brief.units, denominator: 64 })).join(' x ');

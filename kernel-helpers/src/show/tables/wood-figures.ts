@@ -1,5 +1,5 @@
 import { species } from '../../wood/species.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { table } from '../kit/table.js';
 
 /**
@@ -8,7 +8,7 @@ import { table } from '../kit/table.js';
  * @param id  such as `walnut-black`
  * @throws ShopError  a wood that is not known
  */
-export function woodFigures(id: string): Shown {
+export function woodFigures(id: string): DisplayItem {
   const { commonName, botanicalName, specificGravity, shrinkage } = species(id);
   const sure = (figure?: { fromMemory: boolean }) =>
     figure ? (figure.fromMemory ? 'from memory, not read in print' : 'read in print') : 'not published here';

@@ -4,7 +4,7 @@ import {
   diffusivityValues,
   lumenFormula,
 } from '../../wood/drying/diffusivity.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { working } from './working.js';
 
 /**
@@ -13,7 +13,7 @@ import { working } from './working.js';
  * @param wood  as `diffusivity` takes it
  * @throws ShopError  as `diffusivity`
  */
-export function diffusivityWorking(wood: Parameters<typeof diffusivityValues>[0]): Shown[] {
+export function diffusivityWorking(wood: Parameters<typeof diffusivityValues>[0]): DisplayItem[] {
   const { moisture: M, temperatureC: T, specificGravity: G } = wood;
   return [
     ...working(cellWallDiffusivityFormula, { M, T }, { digits: 3 }),

@@ -7,7 +7,7 @@ import {
   totalShrinkageFormula,
 } from '../../wood/movement.js';
 import { species } from '../../wood/species.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { type WorkingOptions, working } from './working.js';
 
 /**
@@ -19,7 +19,7 @@ import { type WorkingOptions, working } from './working.js';
  * @returns workings to show; of a board flat-sawn or quarter-sawn without the turning
  * @throws ShopError  as `movement`
  */
-export function movementWorking(move: Parameters<typeof movement>[0], options: WorkingOptions = {}): Shown[] {
+export function movementWorking(move: Parameters<typeof movement>[0], options: WorkingOptions = {}): DisplayItem[] {
   const { across, ringAngle, fromMoisture, toMoisture } = move;
   const { form, figure, tangential, radial } = movement(move).method;
   const turned = { Ct: tangential, Cr: radial, a: ringAngle };

@@ -4,7 +4,7 @@ import { type FingerLayout, fingerFormula } from '../../joints/finger-joint.js';
 import { formatLength } from '../../measure/length.js';
 import { dividerWalk } from '../drawing/divider-walk.js';
 import { type DrawingOptions, lengthText, settingText } from '../drawing/kit/lengths.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { markdown } from '../kit/escape.js';
 import { table } from '../kit/table.js';
 import { working } from './working.js';
@@ -19,11 +19,11 @@ const caliper = (inches: number) => formatLength(inches, { system: 'caliper' });
  * @param layout  dovetails or fingers
  * @param options  how sizes are shown
  */
-export function settingOut(layout: CornerLayout, options: DrawingOptions = {}): (Shown | string)[] {
+export function settingOut(layout: CornerLayout, options: DrawingOptions = {}): (DisplayItem | string)[] {
   return 'tails' in layout ? dovetails(layout, options) : fingers(layout, options);
 }
 
-function dovetails(layout: DovetailLayout, options: DrawingOptions): (Shown | string)[] {
+function dovetails(layout: DovetailLayout, options: DrawingOptions): (DisplayItem | string)[] {
   const { boardWidth, tails, pins, walk, slope, sawAngle, gaugeSetting, dividerSetting } = layout;
   const show = lengthText(options);
   const pin = pins.find(({ half }) => !half);
@@ -59,7 +59,7 @@ function dovetails(layout: DovetailLayout, options: DrawingOptions): (Shown | st
   ];
 }
 
-function fingers(layout: FingerLayout, options: DrawingOptions): (Shown | string)[] {
+function fingers(layout: FingerLayout, options: DrawingOptions): (DisplayItem | string)[] {
   const { boardWidth, count, fingerWidth, play, setUp, note } = layout;
   const { cutterHeight, keyDistance, firstBoardFence, secondBoardFence, passes, offsets } = setUp;
   const show = lengthText(options);

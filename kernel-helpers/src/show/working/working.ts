@@ -1,6 +1,6 @@
 import { evaluate, type Formula, type FormulaSymbol, formulaTree } from '../../measure/formula.js';
 import { type LengthSystem, shownLength } from '../../measure/length.js';
-import type { Shown } from '../kit/display.js';
+import type { DisplayItem } from '../kit/display.js';
 import { escapeHtml } from '../kit/escape.js';
 import { numberText } from '../kit/number-text.js';
 import { symbolHtml } from './symbol-html.js';
@@ -41,7 +41,7 @@ export function working<S extends string>(
   formula: Formula<S>,
   values: Record<S, number>,
   options: WorkingOptions = {},
-): Shown[] {
+): DisplayItem[] {
   const result = evaluate(formula, values);
   const shown = numberText(result, options.digits);
   const numbers = numbersToRedo(formula, values, shown);
@@ -51,8 +51,8 @@ export function working<S extends string>(
   const bench = benchLength(formula.result, result, shown, options);
   const exact = Math.abs(Number(shown) - result) <= 1e-9 * Math.abs(result);
   const lines = [
-    `${symbolTex(formula.result, '')} &= ${broken(inSymbols)}`,
-    ...(inNumbers.tex === numberTex(shown).tex ? [] : [`&= ${broken(inNumbers)}`]),
+    `${symbolTex(formula.result, '')} &= ${wrapTex(inSymbols)}`,
+    ...(inNumbers.tex === numberTex(shown).tex ? [] : [`&= ${wrapTex(inNumbers)}`]),
     `&${exact ? '=' : '\\approx'} ${numberTex(shown).tex}${unitTex(formula.result.unit)}${bench.tex}`,
   ];
   return [
@@ -103,7 +103,7 @@ function symbolTex(symbol: FormulaSymbol | undefined, name: string): string {
 }
 
 /** Breaks a long sum before its terms. */
-function broken({ tex, breaks }: Tex): string {
+function wrapTex({ tex, breaks }: Tex): string {
   if (!breaks || texWidth(tex) <= lineLength) return tex;
   const lines: string[] = [];
   for (const piece of breaks) {

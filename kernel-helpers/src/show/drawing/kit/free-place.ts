@@ -9,7 +9,7 @@ export interface Box {
 }
 
 /** Rectangles that are taken already. */
-export class Taken {
+export class Occupied {
   readonly boxes: Box[];
 
   constructor(boxes: readonly Box[] = []) {
@@ -45,13 +45,13 @@ export function* placesInside(area: Box, label: { width: number; height: number 
 }
 
 /** A label that found no room by its place: it stands in a row over or under the picture, and a line leads to its place. */
-export interface Led {
+export interface LeaderLabel {
   anchor: { x: number; y: number };
   width: number;
 }
 
 /**
- * Where led labels stand: in the order of their places from left to right, so that no two lines cross, spread over as many rows
+ * Where labels with leaders stand: in the order of their places from left to right, so that no two lines cross, spread over as many rows
  * as they need.
  *
  * @param labels  in any order
@@ -60,19 +60,21 @@ export interface Led {
  * @param rows.left, rows.right  how far a row reaches
  * @returns one for each label, in the order given
  */
-export function inLedRows(
-  labels: readonly Led[],
+export function leaderRows(
+  labels: readonly LeaderLabel[],
   rows: { first: number; step: number; left: number; right: number; height: number },
 ): Box[] {
   const gap = Math.max(...labels.map(({ width }) => width)) + 2;
   const room = Math.max(1, Math.floor((rows.right - rows.left) / gap));
   const count = Math.ceil(labels.length / room);
-  const order = labels.map((_, i) => i).sort((a, b) => (labels[a] as Led).anchor.x - (labels[b] as Led).anchor.x);
+  const order = labels
+    .map((_, i) => i)
+    .sort((a, b) => (labels[a] as LeaderLabel).anchor.x - (labels[b] as LeaderLabel).anchor.x);
   const boxes: Box[] = [];
   for (let row = 0; row < count; row++) {
     const here = order.filter((_, place) => place % count === row);
     const xs = spreadApart(
-      here.map((i) => (labels[i] as Led).anchor.x),
+      here.map((i) => (labels[i] as LeaderLabel).anchor.x),
       gap,
       rows.left + gap / 2,
       rows.right - gap / 2,
@@ -81,7 +83,7 @@ export function inLedRows(
       boxes[i] = {
         x: xs[k] as number,
         y: rows.first + row * rows.step,
-        width: (labels[i] as Led).width,
+        width: (labels[i] as LeaderLabel).width,
         height: rows.height,
       };
   }

@@ -65,7 +65,7 @@ export function placeView(view: View, scale: number, noteWidth = 0): PlacedView 
   const lanes = Object.fromEntries(
     sides.map((side) => [side, inLanes(view.dimensions.filter((each) => each.side === side).map(inPixels(scale)))]),
   ) as Record<Side, PlacedDimension[]>;
-  const notes = (view.notes ?? []).flatMap((note) => broken(note, Math.max(noteWidth, width)));
+  const notes = (view.notes ?? []).flatMap((note) => wrapText(note, Math.max(noteWidth, width)));
   const half = Math.max(0, ...[view.name, ...notes].map((text) => textWidth(text) / 2));
   const across = [...lanes.above, ...lanes.below].map(reach);
   const down = [...lanes.left, ...lanes.right].map(reach);
@@ -134,7 +134,7 @@ function drawShape({ points, type, fill }: Shape, x: number, y: number, scale: n
 }
 
 /** A text in lines that are no wider than given. */
-export function broken(text: string, width: number): string[] {
+export function wrapText(text: string, width: number): string[] {
   const lines: string[] = [];
   for (const word of text.split(' ')) {
     const longer = `${lines.at(-1) ?? ''} ${word}`.trim();

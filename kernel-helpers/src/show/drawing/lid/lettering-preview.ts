@@ -1,5 +1,5 @@
 import type { Lettering } from '../../../surface/lettering/lettering.js';
-import type { Shown } from '../../kit/display.js';
+import type { DisplayItem } from '../../kit/display.js';
 import { figure } from '../../kit/figure.js';
 import { element, line, svgPicture, textWidth } from '../../kit/svg.js';
 import { drawDimension, inLanes, laneDepth, overLines } from '../kit/dimension.js';
@@ -15,7 +15,7 @@ import { vCutShading } from './v-cut-shading.js';
  * @param lettering  as `layOutLettering` returns it
  * @param options  how sizes are shown
  */
-export function letteringPreview(lettering: Lettering, options: DrawingOptions = {}): Shown {
+export function letteringPreview(lettering: Lettering, options: DrawingOptions = {}): DisplayItem {
   const { svg, width } = previewSvg(lettering, options);
   const show = lengthText(options);
   const { text, letters, deepest, remaining } = lettering;

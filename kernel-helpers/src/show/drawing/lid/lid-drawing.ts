@@ -1,7 +1,7 @@
 import type { Handle } from '../../../surface/handle/handle.js';
 import type { Lettering } from '../../../surface/lettering/lettering.js';
 import type { Contour, LidPoint } from '../../../surface/lettering/outline.js';
-import type { Shown } from '../../kit/display.js';
+import type { DisplayItem } from '../../kit/display.js';
 import { figure } from '../../kit/figure.js';
 import type { Dimension } from '../kit/dimension.js';
 import { type DrawingOptions, dimensionText, lengthText } from '../kit/lengths.js';
@@ -18,7 +18,7 @@ const grey = '#d4d4d4';
  * @param lid.handle  as `layOutHandle` returns it
  * @param options  how sizes are shown
  */
-export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, options: DrawingOptions = {}): Shown {
+export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, options: DrawingOptions = {}): DisplayItem {
   const show = lengthText(options);
   const size = dimensionText(options);
   const { lettering, handle } = lid;

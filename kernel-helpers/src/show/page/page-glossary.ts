@@ -1,7 +1,7 @@
 import { escapeHtml } from '../kit/escape.js';
 
 /** The words of the trade that a page links to. */
-export interface Words {
+export interface PageGlossary {
   /** Where the page explains the word that a link to the glossary names; nothing for any other link, or a word unknown. */
   idOf(address: string): string | undefined;
   /** The words that were asked for, explained, as a section of the page; empty when there are none. */
@@ -9,14 +9,14 @@ export interface Words {
 }
 
 /** The section's own id. */
-export const wordsId = 'words';
+export const glossaryId = 'words';
 
 /**
  * Takes note of the words that a page links to, so that it can explain those, and only those, at its end.
  *
  * @param glossary  what each word means, by the word
  */
-export function wordsOfPage(glossary: ReadonlyMap<string, string>): Words {
+export function pageGlossary(glossary: ReadonlyMap<string, string>): PageGlossary {
   const used = new Set<string>();
   return {
     idOf(address) {
@@ -30,7 +30,7 @@ export function wordsOfPage(glossary: ReadonlyMap<string, string>): Words {
     section() {
       if (used.size === 0) return '';
       const items = [...glossary].filter(([word]) => used.has(word)).map(item);
-      return `<section class="sheet" id="${wordsId}" aria-labelledby="${wordsId}-title"><h2 id="${wordsId}-title">Words of the trade</h2><dl class="words">${items.join('')}</dl></section>`;
+      return `<section class="sheet" id="${glossaryId}" aria-labelledby="${glossaryId}-title"><h2 id="${glossaryId}-title">Words of the trade</h2><dl class="words">${items.join('')}</dl></section>`;
     },
   };
 }
