@@ -41,6 +41,10 @@ describe('what a commission took', () => {
     expect({ estimated, actual }).toEqual({ estimated: 5.5, actual: 5.5 });
   });
 
+  it('counts a minute', () => {
+    expect(readActuals(row({ start: '9:10', stop: '9:11' }), planned).actual).toBeCloseTo(1 / 60, 12);
+  });
+
   it('sets what was not timed apart, so that hours are only compared with hours of the same work', () => {
     const { untimed, estimated } = readActuals(typed, planned);
     expect(untimed).toEqual(['Finish']);
@@ -109,6 +113,8 @@ describe('what cannot be', () => {
       /^worked\.0\.start: "25:00" given; possible: a time of day/,
     ],
     ['a start without a stop', row({ start: '9:00' }), /give either start and stop, or hours/],
+    ['hours beside a start', row({ start: '9:00', hours: 1 }), /one of the two/],
+    ['hours beside a stop', row({ stop: '9:00', hours: 1 }), /one of the two/],
     ['hours as well as times', row({ start: '9:00', stop: '10:00', hours: 1 }), /one of the two/],
     [
       'an operation nobody knows',

@@ -133,6 +133,7 @@ describe('the factor of an operation', () => {
     expect(() => corrections([{ operation: 'lid', name: 'Lid', estimated: 1, actual: -2 }])).toThrow(
       /hours of zero or more/,
     );
+    expect(corrections(times, { last: 1 })[0]?.pieces).toBe(1);
     expect(() => corrections([], { last: 0 })).toThrow(/possible: a number of pieces from 1/);
   });
 });
@@ -159,8 +160,16 @@ describe('corrected operations', () => {
     expect(boxOperations()).toEqual(operations);
   });
 
+  it.each([0.1, 10])('take a factor of %d', (most) => {
+    const [before, after] = [operations, correctedOperations(operations, [{ ...factor, factor: most }])].map(
+      (each) => each.find(({ id }) => id === 'cut-joint')?.each[1] ?? 0,
+    ) as [number, number];
+    expect(after).toBeCloseTo(before * most, 12);
+  });
+
   it.each([
     [{ ...factor, operation: 'paint' }, /"paint" given; possible: choose-boards/],
+    [{ ...factor, factor: 11 }, /cut-joint: 11 given; possible: a number from 0.1 to 10/],
     [{ ...factor, factor: 0 }, /cut-joint: 0 given; possible: a number from 0.1 to 10/],
     [{ ...factor, because: ' ' }, /no reason given/],
   ])('refuse %o', (wrong, message) => {

@@ -57,6 +57,10 @@ describe('an amount that is divided', () => {
     );
   });
 
+  it('gives nothing, and not less than nothing, to who has no claim', () => {
+    expect(allocateMoney(money(-1, 'USD'), [1, 0])).toEqual([money(-1, 'USD'), money(0, 'USD')]);
+  });
+
   it('goes to the first where all have the same claim', () => {
     expect(allocateMoney(money(1, 'USD'), [1, 1, 1]).map(({ minor }) => minor)).toEqual([34, 33, 33]);
   });

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { estimateCost } from '../../kernel-helpers/src/money/cost.js';
 import { offersSideBySide } from '../../kernel-helpers/src/money/offers.js';
 import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
 import { priceSensitivity } from '../../kernel-helpers/src/money/price-sensitivity.js';
+import { quote } from '../../kernel-helpers/src/money/quote.js';
 import { box, dovetails, fingers } from './a-box.js';
 
 const work = { box, boards: 1, letters: 7, coats: 3 };
@@ -55,6 +57,24 @@ describe('what moves the price', () => {
   it('worked by hand: hours from 13 to 18', () => {
     // 5 h x (40 + 12) x 1.05 / 0.75 = 364.00
     expect(of('hours')?.swing).toBe(36400);
+  });
+
+  it('worked by hand: both ends of boards, other materials and overhead lie as far from the plan', () => {
+    const cost = estimateCost({ ...spending, hours: 15 }).total;
+    const planned = quote({ ...terms, roundTo: 0.01, cost }).net.minor;
+    // A tenth of 4 board feet at 14.50, of 6.00 and of 15 h x 12, each x 1.05 / 0.75 = 8.12, 0.84, 25.20; to a cent or two
+    for (const [what, cents] of [
+      ['boards', 812],
+      ['other materials and packing', 84],
+      ['overhead of a year', 2520],
+    ] as const) {
+      expect(Math.abs(planned - (of(what)?.low.minor ?? 0) - cents), what).toBeLessThanOrEqual(2);
+      expect(Math.abs((of(what)?.high.minor ?? 0) - planned - cents), what).toBeLessThanOrEqual(2);
+    }
+    // 15 h x 12 / 0.9 and / 1.1: 20.00 more, 16.36 less, x 1.05 / 0.75
+    const hours = of('hours that clients pay for');
+    expect(Math.abs((hours?.low.minor ?? 0) - planned - 2800)).toBeLessThanOrEqual(2);
+    expect(Math.abs(planned - (hours?.high.minor ?? 0) - 2291)).toBeLessThanOrEqual(2);
   });
 
   it('stands largest first, and leaves out what moves nothing', () => {

@@ -15,6 +15,10 @@ describe('a quote', () => {
     expect(offer.validUntil).toBe('2027-01-19');
   });
 
+  it('of a piece that costs nothing asks nothing, with no margin and no markup', () => {
+    expect(quote({ ...terms, cost: money(0, 'USD') })).toMatchObject({ price: { minor: 0 }, margin: 0, markup: 0 });
+  });
+
   it('worked by hand, with tax on top of a round price and inside one', () => {
     const tax = { name: 'Sales tax', rate: 0.0825, how: 'on top' as const };
     // 818.00 x 8.25 % = 67.485, to 67.49
