@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sizeBookcase } from '../../kernel-helpers/src/piece/bookcase/bookcase.js';
 import { drawnBookcase } from '../../kernel-helpers/src/piece/bookcase/drawn-bookcase.js';
+import { drawnBox } from '../../kernel-helpers/src/piece/box/drawn-box.js';
+import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 import { sizeDrawer } from '../../kernel-helpers/src/piece/drawer/drawer.js';
 import { drawnDrawer } from '../../kernel-helpers/src/piece/drawer/drawn-drawer.js';
 import { type DrawnPiece, extent, type Solid, type SolidBlock } from '../../kernel-helpers/src/piece/drawn-piece.js';
@@ -15,6 +17,22 @@ import { cherry } from './box/cherry.js';
 const sixteenths = (least: number, most: number) =>
   fc.integer({ min: least * 16, max: most * 16 }).map((marks) => marks / 16);
 
+const boxes = fc
+  .record({
+    insideLength: sixteenths(2, 31),
+    insideWidth: sixteenths(2, 18),
+    insideDepth: sixteenths(1, 12),
+    species: fc.constantFrom('walnut-black', 'cherry-black'),
+    stockThickness: sixteenths(0.5, 1),
+    proud: sixteenths(0, 0.25),
+    foot: sixteenths(0, 1),
+    lidThickness: sixteenths(0.3125, 1),
+    tongueThickness: sixteenths(0.0625, 0.25),
+    lidGrooveDepth: sixteenths(0.125, 0.4375),
+    bottomGrooveDepth: sixteenths(0.125, 0.4375),
+    bottom: fc.constantFrom('plywood' as const, 'solid' as const),
+  })
+  .map(sizeBox);
 const bookcases = fc
   .record({
     species: fc.constant('cherry-black'),
@@ -89,6 +107,7 @@ function unfilled({ solids }: DrawnPiece): number {
 }
 
 const pieces: [string, fc.Arbitrary<{ sized: SizedPiece; drawn: DrawnPiece }>][] = [
+  ['box', boxes.map((sized) => ({ sized, drawn: drawnBox(sized) }))],
   ['bookcase', bookcases.map((sized) => ({ sized, drawn: drawnBookcase(sized) }))],
   ['drawer', drawers.map((sized) => ({ sized, drawn: drawnDrawer(sized) }))],
   ['solid top', tops.map((sized) => ({ sized, drawn: drawnSolidTop(sized) }))],
@@ -171,6 +190,54 @@ it("a frame's panel reaches into all four grooves, and never to their floors", (
       expect(panel.z[1]).toBeGreaterThan(height - railWidth);
     }),
   );
+});
+
+it('a box leaves of its grooves only the play of its bottom and its lid', () => {
+  const box = sizeBox({ insideLength: 9.5, insideWidth: 6.25, insideDepth: 4, species: 'walnut-black', proud: 1 / 8 });
+  const [bottom, tongue] = [13 / 64, 1 / 4]; // heights of the grooves, each 1/4 deep
+  // Bottom: 3/64 of play both ways in 10 by 6 3/4; its grooves are cut out of the corners once.
+  const around = 10 * 6.75 - (10 - 3 / 64) * (6.75 - 3 / 64);
+  // Lid: 1/32 at each side and at its back end; the tongue ends at the front's face, the grooves an eighth further out.
+  const beside = (2 / 32) * (9.5 + 5 / 8 + 1 / 4 - 1 / 32) + 6.75 / 32 + (2 / 4) * (1 / 8);
+  expect(unfilled(drawnBox(box))).toBeCloseTo(around * bottom + beside * tongue, 9);
+});
+
+it('closes a box: lid and bottom reach into every groove, the lid lies on the front and ends flush with it and the sides', () => {
+  fc.assert(
+    fc.property(boxes, (box) => {
+      // A bottom too wide for its grooves is a stop of its own.
+      fc.pre(!box.findings.some(({ rule, verdict }) => /^solid bottom held/.test(rule) && verdict === 'stop'));
+      const { solids } = drawnBox(box);
+      const of = (part: string) => solids.filter((solid) => solid.part === part);
+      const first = (part: string) => of(part)[0] as Solid;
+      const [front, back, left, right] = ['front', 'back', 'left side', 'right side'].map(first) as [
+        Solid,
+        Solid,
+        Solid,
+        Solid,
+      ];
+      expect([right.x[0] - left.x[1], back.y[0] - front.y[1]]).toEqual([
+        expect.closeTo(box.design.insideWidth, 9),
+        expect.closeTo(box.design.insideLength, 9),
+      ]);
+      const lid = extent(of('lid'));
+      expect(lid.z).toEqual([front.z[1], back.z[1]]);
+      expect(lid.y[0]).toBe(front.y[0]);
+      for (const panel of [lid, first('bottom')]) {
+        expect(panel.x[0]).toBeLessThan(left.x[1]);
+        expect(panel.x[1]).toBeGreaterThan(right.x[0]);
+        expect(panel.y[1]).toBeGreaterThan(back.y[0]);
+      }
+      expect(first('bottom').z[1] + box.design.insideDepth).toBeCloseTo(lid.z[0], 9);
+    }),
+  );
+});
+
+it('tells a lid that is too wide', () => {
+  const box = sizeBox({ insideLength: 9, insideWidth: 6, insideDepth: 4, species: 'walnut-black' });
+  const parts = box.parts.map((part) => (part.name === 'lid' ? { ...part, width: 7 } : part));
+  const { solids } = drawnBox({ ...box, parts });
+  expect(clash(solids.at(-1) as Solid, solids[0] as Solid)).toBeGreaterThan(0);
 });
 
 it('tells a shelf that is longer than its dadoes allow', () => {

@@ -1,6 +1,6 @@
 import type { Finding } from '../measure/finding.js';
 import { judge, tape } from '../measure/verdict.js';
-import type { BoxDesign } from '../piece/box/size-box.js';
+import type { BoxDesign } from '../piece/box/sized-box.js';
 import { type CornerLayout, cornerPieces } from './corner.js';
 import type { GrooveRun } from './groove-runs.js';
 import { nearestHiddenHeight } from './hidden-heights.js';

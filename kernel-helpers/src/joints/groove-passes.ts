@@ -3,7 +3,7 @@ import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { judge, rounding, tape } from '../measure/verdict.js';
-import type { SizedBox } from '../piece/box/size-box.js';
+import type { SizedBox } from '../piece/box/sized-box.js';
 
 const source = 'common practice, no source';
 

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { readParameters, size } from '../measure/parameters.js';
 import { rounding } from '../measure/verdict.js';
-import type { Groove, SizedBox } from '../piece/box/size-box.js';
+import type { Groove, SizedBox } from '../piece/box/sized-box.js';
 import { type CornerLayout, cornerPieces, type FirstBoards } from './corner.js';
 import { hiddenHeights } from './hidden-heights.js';
 

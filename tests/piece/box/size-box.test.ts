@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type BoxBrief, type Part, sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
+import { type BoxBrief, sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
+import type { Part } from '../../../kernel-helpers/src/piece/box/sized-box.js';
 import { handWorked } from './hand-worked.js';
 
 const teaChest = { insideLength: '9 1/2 in', insideWidth: '6 1/4 in', insideDepth: '4 in', species: 'walnut-black' };

@@ -3,7 +3,7 @@ import { evaluate, type Formula } from '../../measure/formula.js';
 import { amount, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { species as speciesOf } from '../../wood/species.js';
-import type { Groove, Part, SizedBox } from './size-box.js';
+import type { Groove, Part, SizedBox } from './sized-box.js';
 
 /** Mass of wood from its volume, its specific gravity and its moisture. */
 export const massFormula: Formula<'V' | 'G' | 'M'> = {

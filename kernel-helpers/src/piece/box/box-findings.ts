@@ -1,6 +1,6 @@
 import type { Finding } from '../../measure/finding.js';
 import { judge, tape } from '../../measure/verdict.js';
-import type { SizedBox } from './size-box.js';
+import type { SizedBox } from './sized-box.js';
 
 /** What the findings are about. */
 type BoxSizes = Pick<SizedBox, 'design' | 'parts' | 'overall' | 'grooves' | 'markingGauge'>;

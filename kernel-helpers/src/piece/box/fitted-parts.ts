@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { readParameters, size } from '../../measure/parameters.js';
 import type { PiecePart, SizedPiece } from '../piece.js';
-import type { SizedBox } from './size-box.js';
+import type { SizedBox } from './sized-box.js';
 
 /** Left on a lid's width at the saw, to be planed off when it is fitted: common practice, no source. In. */
 const overWidth = 1 / 16;

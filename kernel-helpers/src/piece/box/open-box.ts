@@ -1,4 +1,5 @@
-import { type BoxBrief, type BoxDesign, type Groove, type Part, sizeBox } from './size-box.js';
+import { type BoxBrief, sizeBox } from './size-box.js';
+import type { BoxDesign, Groove, Part } from './sized-box.js';
 
 /** A field of the box that belongs to its sliding lid. */
 type LidField = 'lidThickness' | 'tongueThickness' | 'lidGrooveDepth' | 'lidClearance';

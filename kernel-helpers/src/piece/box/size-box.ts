@@ -4,41 +4,11 @@ import { amount, oneOf, readParameters, size } from '../../measure/parameters.js
 import { ShopError } from '../../measure/shop-error.js';
 import { tape } from '../../measure/verdict.js';
 import { movement } from '../../wood/movement.js';
-import { insideFields, type Joint } from '../brief.js';
-import { noCounts, type PiecePart, type SizedPiece } from '../piece.js';
+import { insideFields } from '../brief.js';
+import { noCounts } from '../piece.js';
 import { boxFindings } from './box-findings.js';
 import { boardLengthFormula, heightFormula, lidLengthFormula, lidWidthFormula } from './size-formulas.js';
-
-/** All that decides a sliding-lid box. Lengths in inches, meant at the moisture the piece will live at. */
-export interface BoxDesign {
-  insideLength: number;
-  insideWidth: number;
-  insideDepth: number;
-  species: string;
-  joint: Joint;
-  /** Thickness of the four boards. */
-  stockThickness: number;
-  /** How far the joint stands past the face. */
-  proud: number;
-  /** Solid wood under the bottom's groove. */
-  foot: number;
-  lidThickness: number;
-  /** Thickness of the lid's tongue: the height of its grooves. */
-  tongueThickness: number;
-  lidGrooveDepth: number;
-  /** Between tongue and groove floor, each side. */
-  lidClearance: number;
-  bottom: 'plywood' | 'solid';
-  /** Measured, not nominal. */
-  bottomThickness: number;
-  bottomGrooveDepth: number;
-  /** Plywood: play in all, both ways. Solid: along the grain. */
-  bottomClearance: number;
-  /** Solid bottom: its moisture when it is fitted and the most it will reach, %; ring angle, degrees. */
-  bottomMoisture: number;
-  bottomWettest: number;
-  bottomRingAngle: number;
-}
+import type { BoxDesign, Groove, Part, SizedBox } from './sized-box.js';
 
 /** What may be typed: lengths as text or inches, anything but the inside and the wood may be left out. */
 export type BoxBrief = { [field in keyof BoxDesign]?: BoxDesign[field] | string } & {
@@ -47,34 +17,6 @@ export type BoxBrief = { [field in keyof BoxDesign]?: BoxDesign[field] | string 
   insideDepth: number | string;
   species: string;
 };
-
-/** A finished part: what is cut, and which way its grain runs. */
-export interface Part extends PiecePart {
-  name: 'side' | 'front' | 'back' | 'lid' | 'bottom';
-  /** Where the grain runs; plywood has its length from front to back, boards on edge have their height as width. */
-  grain: 'front to back' | 'side to side' | 'none';
-}
-
-/** A groove along the inside face of a board. */
-export interface Groove {
-  board: 'side' | 'front' | 'back';
-  groove: 'lid' | 'bottom';
-  /** From the board's lower edge to the groove's lower edge, in. */
-  fromBottom: number;
-  /** Height of the groove: what fits in it, in. */
-  width: number;
-  depth: number;
-}
-
-/** A box with every size decided. */
-export interface SizedBox extends SizedPiece {
-  kind: 'box';
-  design: BoxDesign;
-  parts: Part[];
-  grooves: Groove[];
-  /** Stock thickness plus how proud the joint stands, in. */
-  markingGauge: number;
-}
 
 const designFields: z.ZodType<BoxDesign> = z.strictObject({
   ...insideFields,

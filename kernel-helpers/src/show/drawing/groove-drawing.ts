@@ -1,6 +1,6 @@
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import { ShopError } from '../../measure/shop-error.js';
-import type { SizedBox } from '../../piece/box/size-box.js';
+import type { SizedBox } from '../../piece/box/sized-box.js';
 import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import type { Dimension, Side } from './kit/dimension.js';

@@ -1,4 +1,4 @@
-import type { SizedBox } from '../../piece/box/size-box.js';
+import type { SizedBox } from '../../piece/box/sized-box.js';
 import type { DrawnPiece } from '../../piece/drawn-piece.js';
 import { escapeHtml } from '../kit/escape.js';
 import { spreadApart } from '../kit/label-places.js';

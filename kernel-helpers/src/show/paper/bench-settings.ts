@@ -2,7 +2,7 @@ import type { CornerLayout } from '../../joints/corner.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import { formatLength } from '../../measure/length.js';
 import { sawnLidWidth } from '../../piece/box/fitted-parts.js';
-import type { SizedBox } from '../../piece/box/size-box.js';
+import type { SizedBox } from '../../piece/box/sized-box.js';
 import { sizedBox } from '../../piece/box/sized-box.js';
 import type { Brief } from '../../piece/brief.js';
 import type { PiecePart, SizedPiece } from '../../piece/piece.js';

@@ -3,7 +3,7 @@ import type { Finding } from '../../measure/finding.js';
 import { evaluate, type Formula, type FormulaSymbol } from '../../measure/formula.js';
 import { amount, readParameters, size } from '../../measure/parameters.js';
 import { caliper, judge, rounding, tape } from '../../measure/verdict.js';
-import type { SizedBox } from '../../piece/box/size-box.js';
+import type { SizedBox } from '../../piece/box/sized-box.js';
 import { type GritStep, gritOrder, mostGritStep } from './grit-order.js';
 import { type SurfaceArea, surfaceAreas } from './surface-areas.js';
 

@@ -1,4 +1,4 @@
-import type { Part, SizedBox } from '../../piece/box/size-box.js';
+import type { Part, SizedBox } from '../../piece/box/sized-box.js';
 
 /** A kind of face of the box. */
 export interface SurfaceArea {

@@ -4,7 +4,7 @@ import { evaluate } from '../../measure/formula.js';
 import { oneOf, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { tape } from '../../measure/verdict.js';
-import type { SizedBox } from '../../piece/box/size-box.js';
+import type { SizedBox } from '../../piece/box/sized-box.js';
 import type { Lettering } from '../lettering/lettering.js';
 import { type LidField, lidField } from '../lettering/lid-field.js';
 import type { Extent, LidPoint } from '../lettering/outline.js';

@@ -4,7 +4,7 @@ import { evaluate } from '../../measure/formula.js';
 import { amount, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { tape } from '../../measure/verdict.js';
-import type { SizedBox } from '../../piece/box/size-box.js';
+import type { SizedBox } from '../../piece/box/sized-box.js';
 import { connectedAreas } from './connected-areas.js';
 import { cuttingTimeFormula, wayOfTheBit } from './cutting-time.js';
 import { type CutSurface, cutSurface, type Facet } from './facets.js';

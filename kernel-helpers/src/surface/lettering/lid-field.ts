@@ -1,6 +1,6 @@
 import type * as z from 'zod';
 import { oneOf } from '../../measure/parameters.js';
-import type { SizedBox } from '../../piece/box/size-box.js';
+import type { SizedBox } from '../../piece/box/sized-box.js';
 
 /** The top of a lid that can be lettered: what lies inside its rabbets. Inches, x from its left edge, y from its front end. */
 export interface LidField {
