@@ -1,8 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
+const reports = join(import.meta.dirname, '..', 'reports');
+
 /** Vitest's own report of the last whole run, in its JSON format. */
-export const report = join(import.meta.dirname, '..', 'reports', 'vitest.json');
+export const report = join(reports, 'vitest.json');
+
+/** Versions of Node that the project is for, but the one that is running. */
+export const otherNodes = [20, 22, 24].filter((version) => !process.version.startsWith(`v${version}.`));
+
+/** Reports of the last run under another version of Node: the quick tests, then `npm start` and Jupyter. */
+export function nodeReports(version: number): [quick: string, sheets: string] {
+  return [join(reports, `node-${version}-quick.json`), join(reports, `node-${version}-sheets.json`)];
+}
 
 export interface Total {
   passed: number;
@@ -31,4 +41,13 @@ export function total(file: string): Total {
     ({ status, assertionResults }) => status === 'failed' && !assertionResults.some((test) => test.status === 'failed'),
   ).length;
   return { passed, failed: failed + broken, skipped: tests.length - passed - failed };
+}
+
+/** Prints `N passed, N failed` over these reports; the process fails when a test failed or did not run, or none ran. */
+export function printTotal(files: string[]): void {
+  const totals = files.map(total);
+  const sum = (of: keyof Total) => totals.reduce((all, each) => all + each[of], 0);
+  if (sum('skipped') > 0) console.log(`${sum('skipped')} tests were skipped, and none may be`);
+  if (sum('failed') > 0 || sum('skipped') > 0 || totals.some(({ passed }) => passed === 0)) process.exitCode = 1;
+  console.log(`${sum('passed')} passed, ${sum('failed')} failed`);
 }
