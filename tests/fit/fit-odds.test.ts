@@ -41,6 +41,26 @@ describe('odds of a fit', () => {
       expect(Math.abs((drawn[at] as number) - (band as number))).toBeLessThan(1e-3);
   });
 
+  it('of a cut alone are those of the normal distribution', () => {
+    // In a year without change only the cut is in doubt: nine in ten within 0.02 in, one in twenty past either end.
+    const still = fit.byMonth.map((month) => ({ ...month, moisture: fit.fittingMoisture }));
+    const width = fit.opening - 0.1;
+    const drawn = fitOdds({
+      ...lid,
+      ...nothingElse,
+      fit: { ...fit, byMonth: still, limits: { leastClearance: 0.08, mostClearance: 0.12 } },
+      width,
+      cuttingError: 0.02,
+    });
+    // Standard error of 5 % in 20,000 is 0.15 %, that of the end of the band 0.00025 in.
+    expect(Math.abs(drawn.binds - 0.05)).toBeLessThan(0.006);
+    expect(Math.abs(drawn.rattles - 0.05)).toBeLessThan(0.006);
+    expect(drawn.fits).toBeCloseTo(1 - drawn.binds - drawn.rattles, 12);
+    for (const band of [drawn.wettest, drawn.driest])
+      for (const [at, play] of [0.08, 0.1, 0.12].entries())
+        expect(Math.abs((band[at] ?? 0) - play)).toBeLessThan(0.001);
+  });
+
   it('count the rare board that hardly moves', () => {
     const [january, july] = [8, 12].map((moisture, at) => ({ ...fit.byMonth[6 * at], moisture }) as FitMonth);
     // Flat-sawn walnut, shrinkage 7.8 %: what a board does that moves a fifth as much as most.
@@ -83,6 +103,31 @@ describe('one change at a time', () => {
     expect(changes[0]).toMatchObject({ what: 'as planned', gain: 0 });
     const gains = changes.slice(1).map(({ gain }) => gain);
     expect(gains).toEqual([...gains].sort((a, b) => b - a));
+  });
+
+  it('name each idea that differs from the plan, and no other', () => {
+    const box = { ...input.box, stockThickness: 5 / 8 };
+    const names = (plan: Parameters<typeof lidSensitivity>[0]) => lidSensitivity(plan).map(({ what }) => what);
+    const { wettest, driest, byMonth } = fit;
+    const middle = Math.round((byMonth[wettest - 1]?.moisture ?? 0) + (byMonth[driest - 1]?.moisture ?? 0)) / 2;
+    const all = ['quarter-sawn board', 'flat-sawn board', 'groove 1/16 in deeper', `fitted at ${middle} %`];
+    expect(names({ input: { ...input, box } })).toEqual(expect.arrayContaining(['as planned', ...all]));
+    expect(names({ input: { ...input, box, ringAngle: 90 } })).not.toContain('quarter-sawn board');
+    expect(names({ input: { ...input, box, ringAngle: 0 } })).not.toContain('flat-sawn board');
+    expect(names({ input: { ...input, box, fittingMoisture: middle } })).not.toContain(`fitted at ${middle} %`);
+    // No groove goes deeper than half the board.
+    expect(names({ input: { ...input, box: { ...box, stockThickness: 1 / 2 } } })).not.toContain(
+      'groove 1/16 in deeper',
+    );
+  });
+
+  it('deepen both grooves by 1/16 in, or by what half the board allows', () => {
+    const opening = (stockThickness: number) =>
+      lidSensitivity({ input: { ...input, box: { ...input.box, stockThickness } } }).find(({ what }) =>
+        what.startsWith('groove'),
+      )?.fit.opening;
+    expect(opening(5 / 8)).toBe(fit.opening + 1 / 8);
+    expect(opening(9 / 16)).toBe(fit.opening + 1 / 16);
   });
 
   it('say what a woodworker knows: quarter-sawn and deeper grooves help, flat-sawn and restless wood do not', () => {

@@ -38,6 +38,23 @@ describe('a sliding lid through the year', () => {
     expect(wettest?.clearance).toBeCloseTo(6.75 - fit.fittedWidth - swelling, 5);
   });
 
+  it('worked by hand: the most play, by the hold of the centred tongue and by that of one pushed aside', () => {
+    const most = (change: Partial<LidFitInput>) => lidFit({ ...usual, ...change }).limits.mostClearance;
+    expect(most({ leastEngagement: 0.75 })).toBe(1 / 8); // 2 x 1/4 x 1/4
+    expect(most({ leastEngagement: 0.25 })).toBe(7 / 32); // 3/8 centred; 1/4 - 1/32 pushed aside
+    expect(most({ leastHold: '1/8 in' })).toBe(1 / 8);
+  });
+
+  it.each([
+    [[6, 8, 10], 0.01, 'ok'],
+    [[6, 8, 12], 0.001, 'stop'],
+    [[8], 0, 'stop'],
+  ])('with months at %j %% and %f in over the tongue at 8 %%: %s', (moistures, tongueRoom, verdict) => {
+    const months = moistures.map((moisture, index) => ({ month: index + 1, moisture }));
+    const { findings } = lidFit({ ...usual, moistures: months, tongueRoom });
+    expect(findings.find(({ rule }) => rule === 'lid: room over the tongue')?.verdict).toBe(verdict);
+  });
+
   it('worked by hand: the tongue of a flat-sawn lid thickens from ring to ring', () => {
     const { byMonth, fittedTongue } = lidFit({
       ...usual,

@@ -13,6 +13,15 @@ describe('a lid measured later', () => {
     expect(read.map(({ date }) => date)).toEqual(['2027-01-12', '2027-07-20']);
     expect(read[0]?.clearance).toBeCloseTo(3 / 25.4, 9);
     expect(read[1]?.clearance).toBeCloseTo(0.05, 9);
+    expect(read.map(({ relativeHumidity }) => relativeHumidity)).toEqual([undefined, 0.58]);
+  });
+
+  it('has no play when it sticks', () => {
+    const measured = [
+      { date: '2027-07-20', clearance: 0 },
+      { date: '2027-08-20', width: opening },
+    ];
+    expect(readMeasurements({ measured, opening }).map(({ clearance }) => clearance)).toEqual([0, 0]);
   });
 
   it.each([
