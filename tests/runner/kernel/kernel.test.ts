@@ -36,6 +36,27 @@ describe('a kernel that goes on', () => {
     ]);
   });
 
+  test('a name of an earlier cell can be a shorthand property, and a property of its name can be taken under another', async () => {
+    const { status } = await kernel.execute(
+      "import { basename } from 'node:path';\nconst box = { width: 5 };\nconst width = 7;\nlet label = 'none';",
+      limit,
+    );
+    expect(status).toBe('ok');
+    const { outputs } = await kernel.execute(
+      [
+        'const { width: w } = box;',
+        'const { basename: named } = { basename: 3 };',
+        "console.log(JSON.stringify([{ box, w, width }, named, ((box: number) => ({ box }))(9), { basename }.basename('a/b')]));",
+        "({ label } = { label: 'lid' });",
+        'console.log(label);',
+      ].join('\n'),
+      limit,
+    );
+    expect(outputs).toEqual([
+      { output_type: 'stream', name: 'stdout', text: '[{"box":{"width":5},"w":5,"width":7},3,{"box":9},"b"]\nlid\n' },
+    ]);
+  });
+
   test('twenty thousand lines of output all arrive, in order', async () => {
     const { status, outputs } = await kernel.execute('for (let i = 0; i < 20000; i++) console.log(i);', limit);
     expect(status).toBe('ok');
