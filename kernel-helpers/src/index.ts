@@ -32,8 +32,8 @@ export { estimateHours } from './money/hours.js';
 export { jointMinutes } from './money/joint-minutes.js';
 export { formatMoney, unitsOf } from './money/money.js';
 export { offersSideBySide } from './money/offers.js';
-export { boxCounts, boxOperations } from './money/operations.js';
-export { threePointMean, threePointVariance } from './money/pert.js';
+export { allOperations, countWork } from './money/operations.js';
+export { pertMean, pertVariance } from './money/pert.js';
 export { priceSensitivity } from './money/price-sensitivity.js';
 export { markupFormula, priceFormula, quote } from './money/quote.js';
 // piece/
@@ -54,9 +54,9 @@ export { drawnSolidTop } from './piece/solid-top/drawn-solid-top.js';
 export { sizeSolidTop } from './piece/solid-top/solid-top.js';
 // record/
 export { checkCommission } from './record/check.js';
-export { letterFace } from './record/letter-face.js';
 export { openCommission } from './record/open-commission.js';
 export { surfaceDecision } from './record/surface-decision.js';
+export { typeface } from './record/typeface-file.js';
 // runner/
 export { proveCuts } from './runner/cuts/prove-cuts.js';
 // shop/

@@ -3,7 +3,7 @@
  */
 
 import { estimateHours } from '../../kernel-helpers/src/money/hours.js';
-import { boxOperations, type Counts } from '../../kernel-helpers/src/money/operations.js';
+import { allOperations, type Counts } from '../../kernel-helpers/src/money/operations.js';
 import type { BenchStep } from '../../kernel-helpers/src/time/bench-steps.js';
 import { schedule } from '../../kernel-helpers/src/time/schedule.js';
 import { medianOf, say } from './timing.js';
@@ -42,7 +42,7 @@ for (const [count, simulations] of [
     `  ${count} operations, ${simulations.toLocaleString('en')} simulations`,
     medianOf(5, () => plan(count, simulations)),
   );
-const counts = Object.fromEntries(boxOperations().map(({ per }) => [per, 4])) as Counts;
+const counts = Object.fromEntries(allOperations().map(({ per }) => [per, 4])) as Counts;
 say(
   'hours of a piece, 10,000 simulations',
   medianOf(9, () => estimateHours({ counts })),

@@ -1,6 +1,6 @@
 /** `npm run bench`: a line of thirty letters with its depths and its preview, from text to picture, cold and warm. */
 import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
-import { letterFace } from '../../kernel-helpers/src/record/letter-face.js';
+import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
 import { letteringPreview } from '../../kernel-helpers/src/show/drawing/lid/lettering-preview.js';
 import { layOutLettering } from '../../kernel-helpers/src/surface/lettering/lettering.js';
 
@@ -10,7 +10,7 @@ const letters = text.replaceAll(' ', '').length;
 const box = sizeBox({ insideLength: '10 in', insideWidth: '14 in', insideDepth: '4 in', species: 'walnut-black' });
 
 const began = performance.now();
-const face = letterFace('book');
+const face = typeface('book');
 const times: number[] = [];
 let size = 0;
 for (let round = 0; round < rounds; round++) {

@@ -6,7 +6,7 @@ import { drawnBookcase } from '../../kernel-helpers/src/piece/bookcase/drawn-boo
 import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 import { sizeDrawer } from '../../kernel-helpers/src/piece/drawer/drawer.js';
 import { drawnDrawer } from '../../kernel-helpers/src/piece/drawer/drawn-drawer.js';
-import { letterFace } from '../../kernel-helpers/src/record/letter-face.js';
+import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
 import { jointTemplate } from '../../kernel-helpers/src/show/drawing/joint-template.js';
 import { letteringTemplate } from '../../kernel-helpers/src/show/drawing/lid/lettering-template.js';
 import { pieceStick, storyStick } from '../../kernel-helpers/src/show/drawing/story-stick.js';
@@ -234,7 +234,7 @@ test('the stick of any piece is as long as the piece, and no label lies over ano
 
 const lid = (insideWidth: string, insideLength: string) => {
   const chest = sizeBox({ insideLength, insideWidth, insideDepth: '4 in', species: 'walnut-black' });
-  const lettering = layOutLettering({ box: chest, face: letterFace('roman'), text: 'TEA 2027', height: '3/4 in' });
+  const lettering = layOutLettering({ box: chest, face: typeface('roman'), text: 'TEA 2027', height: '3/4 in' });
   return { lettering, handle: layOutHandle({ box: chest, kind: 'scoop', lettering }) };
 };
 

@@ -11,7 +11,7 @@ import {
   type TimeTaken,
 } from '../../kernel-helpers/src/money/correction.js';
 import { estimateHours } from '../../kernel-helpers/src/money/hours.js';
-import { boxOperations } from '../../kernel-helpers/src/money/operations.js';
+import { allOperations } from '../../kernel-helpers/src/money/operations.js';
 
 const took = (operation: string, ratios: number[]): TimeTaken[] =>
   ratios.map((ratio) => ({ operation, name: operation, estimated: 2, actual: 2 * ratio }));
@@ -139,7 +139,7 @@ describe('the factor of an operation', () => {
 });
 
 describe('corrected operations', () => {
-  const operations = structuredClone(boxOperations());
+  const operations = structuredClone(allOperations());
   const counts = {
     ...{ piece: 1, part: 6, corner: 4, tail: 12, groove: 6, lid: 1, letter: 7 },
     ...{ board: 2, finger: 0, mitre: 0, key: 0, rabbet: 0, 'carving minute': 0, tenon: 0, 'edge joint': 0 },
@@ -157,7 +157,7 @@ describe('corrected operations', () => {
     expect(corrected.find(({ id }) => id === 'cut-joint')?.source).toBe(
       'times 1.30: your last 6 pieces took 1.31 times the estimate',
     );
-    expect(boxOperations()).toEqual(operations);
+    expect(allOperations()).toEqual(operations);
   });
 
   it.each([0.1, 10])('take a factor of %d', (most) => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { estimateHours } from '../../kernel-helpers/src/money/hours.js';
-import { boxCounts, boxOperations, type Operation } from '../../kernel-helpers/src/money/operations.js';
+import { allOperations, countWork, type Operation } from '../../kernel-helpers/src/money/operations.js';
 import { box, dovetails, fingers, keyedMitre, rabbet } from './a-box.js';
 
-const counts = boxCounts({ box, joint: dovetails, boards: 2, letters: 12, coats: 3 });
+const counts = countWork({ piece: box, joint: dovetails, boards: 2, letters: 12, coats: 3 });
 
 describe('hours', () => {
   it('worked by hand: the lid, set-up 15-20-30 and one of 25-40-75 minutes', () => {
@@ -37,8 +37,8 @@ describe('hours', () => {
   });
 
   it('by joint: rabbets are quickest, dovetails take longest', () => {
-    const of = (joint: Parameters<typeof boxCounts>[0]['joint']) =>
-      estimateHours({ counts: boxCounts({ box, joint, boards: 2, coats: 3 }) }).mean;
+    const of = (joint: Parameters<typeof countWork>[0]['joint']) =>
+      estimateHours({ counts: countWork({ piece: box, joint, boards: 2, coats: 3 }) }).mean;
     const hours = [rabbet, fingers, keyedMitre, dovetails].map(of);
     expect(hours).toEqual([...hours].sort((a, b) => a - b));
   });
@@ -53,7 +53,7 @@ describe('hours', () => {
 
   it('takes operations of your own', () => {
     const own = {
-      ...(boxOperations()[0] as Operation),
+      ...(allOperations()[0] as Operation),
       id: 'own',
       per: 'lid' as const,
       setUp: [0, 0, 0],

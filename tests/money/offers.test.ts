@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { estimateCost } from '../../kernel-helpers/src/money/cost.js';
 import { offersSideBySide } from '../../kernel-helpers/src/money/offers.js';
-import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
+import { countWork } from '../../kernel-helpers/src/money/operations.js';
 import { priceSensitivity } from '../../kernel-helpers/src/money/price-sensitivity.js';
 import { quote } from '../../kernel-helpers/src/money/quote.js';
 import { box, dovetails, fingers } from './a-box.js';
 
-const work = { box, boards: 1, letters: 7, coats: 3 };
-const counts = boxCounts({ ...work, joint: dovetails });
+const work = { piece: box, boards: 1, letters: 7, coats: 3 };
+const counts = countWork({ ...work, joint: dovetails });
 const spending = {
   currency: 'USD',
   boards: [{ mark: 'A', thickness: 1, width: 6, length: 96, price: 14.5 }],
@@ -27,7 +27,7 @@ describe('offers side by side', () => {
     terms,
     ways: [
       { name: 'as asked' },
-      { name: 'finger joint', counts: boxCounts({ ...work, joint: fingers }) },
+      { name: 'finger joint', counts: countWork({ ...work, joint: fingers }) },
       { name: 'another wood', boardPrice: 6 },
     ],
   });

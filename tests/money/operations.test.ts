@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { boxCounts, boxOperations } from '../../kernel-helpers/src/money/operations.js';
+import { allOperations, countWork } from '../../kernel-helpers/src/money/operations.js';
 import { cautions } from '../../kernel-helpers/src/show/tables/cautions.js';
 import { box, dovetails, fingers, keyedMitre, rabbet } from './a-box.js';
 
-const work = { box, boards: 2, letters: 7, coats: 3 };
+const work = { piece: box, boards: 2, letters: 7, coats: 3 };
 
 describe('counts of a box', () => {
   it('come from the design', () => {
-    expect(boxCounts({ ...work, joint: dovetails })).toMatchObject({
+    expect(countWork({ ...work, joint: dovetails })).toMatchObject({
       board: 2,
       part: 6,
       'solid part': 5,
@@ -23,7 +23,7 @@ describe('counts of a box', () => {
       box.parts
         .filter((part) => part.material === material)
         .reduce((sum, p) => sum + (p.count * p.length * p.width) / 144, 0);
-    const counts = boxCounts({ ...work, joint: dovetails });
+    const counts = countWork({ ...work, joint: dovetails });
     expect(counts['square foot outside']).toBeCloseTo(faces('wood'), 12);
     expect(counts['square foot inside']).toBeCloseTo(faces('wood') + 2 * faces('plywood'), 12);
   });
@@ -34,11 +34,11 @@ describe('counts of a box', () => {
     ['keyed mitres', keyedMitre, { tail: 0, finger: 0, mitre: 4, key: 12, rabbet: 0 }],
     ['rabbets', rabbet, { tail: 0, finger: 0, mitre: 0, key: 0, rabbet: 4 }],
   ])('hold the pieces of %s and of no other joint', (_, joint, expected) => {
-    expect(boxCounts({ ...work, joint })).toMatchObject(expected);
+    expect(countWork({ ...work, joint })).toMatchObject(expected);
   });
 
   it('count letters by hand or the minutes of a cutter, not both', () => {
-    expect(boxCounts({ ...work, joint: dovetails, carvingMinutes: 12 })).toMatchObject({
+    expect(countWork({ ...work, joint: dovetails, carvingMinutes: 12 })).toMatchObject({
       letter: 0,
       'carving minute': 12,
     });
@@ -50,22 +50,22 @@ describe('counts of a box', () => {
     [{ boards: Number.NaN }, 'boards: null given'],
     [{ carvingMinutes: -3 }, 'carvingMinutes: -3 given; possible: a number from 0 to 6000 min'],
   ])('refuse %j in one line', (bad, message) => {
-    expect(() => boxCounts({ ...work, joint: dovetails, ...bad })).toThrow(message);
+    expect(() => countWork({ ...work, joint: dovetails, ...bad })).toThrow(message);
   });
 });
 
 describe('the operations of a box', () => {
   it('come after operations that are there, and send nobody to a caution that is not', () => {
-    const ids = boxOperations().map(({ id }) => id);
-    for (const { after = [], cautions: wanted = [] } of boxOperations()) {
+    const ids = allOperations().map(({ id }) => id);
+    for (const { after = [], cautions: wanted = [] } of allOperations()) {
       expect(ids).toEqual(expect.arrayContaining(after));
       expect(() => cautions(...wanted)).not.toThrow();
     }
   });
 
   it('stand in working order: none before what it comes after', () => {
-    const ids = boxOperations().map(({ id }) => id);
-    for (const [place, { after = [] }] of boxOperations().entries())
+    const ids = allOperations().map(({ id }) => id);
+    for (const [place, { after = [] }] of allOperations().entries())
       for (const id of after) expect(ids.indexOf(id)).toBeLessThan(place);
   });
 });

@@ -1,12 +1,7 @@
 import { randomBeta, randomLcg } from 'd3-random';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  percentiles,
-  type ThreePoints,
-  threePointMoments,
-  threePointQuantile,
-} from '../../kernel-helpers/src/money/pert.js';
+import { percentiles, pertMoments, pertQuantile, type ThreePoints } from '../../kernel-helpers/src/money/pert.js';
 
 const pointsOf = fc
   .tuple(
@@ -18,7 +13,7 @@ const pointsOf = fc
 
 /** Mean and deviation of what is drawn, the shares taken evenly. */
 function drawnMoments(points: ThreePoints) {
-  const quantile = threePointQuantile(points);
+  const quantile = pertQuantile(points);
   const drawn = Array.from({ length: 20_000 }, (_, i) => quantile((i + 0.5) / 20_000));
   const mean = drawn.reduce((sum, value) => sum + value, 0) / drawn.length;
   return { mean, deviation: Math.sqrt(drawn.reduce((sum, value) => sum + (value - mean) ** 2, 0) / drawn.length) };
@@ -26,7 +21,7 @@ function drawnMoments(points: ThreePoints) {
 
 describe('a three-point estimate', () => {
   it('worked by hand: 40, 60, 105 minutes', () => {
-    const { mean, deviation } = threePointMoments([40, 60, 105]);
+    const { mean, deviation } = pertMoments([40, 60, 105]);
     // (40 + 240 + 105)/6 = 64.1667; (24.1667 x 40.8333)/7 = 140.97, root 11.873
     expect(mean).toBeCloseTo(64.1667, 4);
     expect(deviation).toBeCloseTo(11.873, 3);
@@ -37,7 +32,7 @@ describe('a three-point estimate', () => {
       fc.property(pointsOf, ([a, m, b]) => {
         const p = 1 + (4 * (m - a)) / (b - a);
         const q = 1 + (4 * (b - m)) / (b - a);
-        const { mean, deviation } = threePointMoments([a, m, b]);
+        const { mean, deviation } = pertMoments([a, m, b]);
         expect(mean).toBeCloseTo(a + ((b - a) * p) / (p + q), 8);
         expect(deviation).toBeCloseTo((b - a) * Math.sqrt((p * q) / ((p + q) ** 2 * (p + q + 1))), 6);
       }),
@@ -48,13 +43,13 @@ describe('a three-point estimate', () => {
     fc.assert(
       fc.property(pointsOf, (points) => {
         const [a, , b] = points;
-        const told = threePointMoments(points);
+        const told = pertMoments(points);
         const drawn = drawnMoments(points);
         // The table has 1,024 steps, straight between them: off by less than 1/1,000 of the range.
         expect(Math.abs(drawn.mean - told.mean)).toBeLessThan((b - a) / 1000);
         expect(Math.abs(drawn.deviation - told.deviation)).toBeLessThan((b - a) / 1000);
-        expect(threePointQuantile(points)(0)).toBeCloseTo(a, 9);
-        expect(threePointQuantile(points)(1 - 1e-12)).toBeLessThanOrEqual(b);
+        expect(pertQuantile(points)(0)).toBeCloseTo(a, 9);
+        expect(pertQuantile(points)(1 - 1e-12)).toBeLessThanOrEqual(b);
       }),
       { numRuns: 30 },
     );
@@ -78,7 +73,7 @@ describe('a three-point estimate', () => {
         fc.double({ min: 0, max: 0.999, noNaN: true }),
         fc.double({ min: 0, max: 0.999, noNaN: true }),
         (points, one, two) => {
-          const quantile = threePointQuantile(points);
+          const quantile = pertQuantile(points);
           const [low, high] = [quantile(Math.min(one, two)), quantile(Math.max(one, two))];
           expect(low).toBeGreaterThanOrEqual(points[0]);
           expect(high).toBeGreaterThanOrEqual(low);
@@ -93,7 +88,7 @@ describe('a three-point estimate', () => {
     (points) => {
       const [a, m, b] = points;
       const beta = randomBeta.source(randomLcg(7))(1 + (4 * (m - a)) / (b - a), 1 + (4 * (b - m)) / (b - a));
-      const quantile = threePointQuantile(points);
+      const quantile = pertQuantile(points);
       const shares = [0.05, 0.2, 0.5, 0.8, 0.95];
       const drawn = percentiles(
         Float64Array.from({ length: 100_000 }, () => a + (b - a) * beta()),
@@ -108,8 +103,8 @@ describe('a three-point estimate', () => {
   );
 
   it('that is no estimate but a certainty is drawn as that', () => {
-    expect(threePointQuantile([3, 3, 3])(0.7)).toBe(3);
-    expect(threePointMoments([3, 3, 3])).toEqual({ mean: 3, deviation: 0 });
+    expect(pertQuantile([3, 3, 3])(0.7)).toBe(3);
+    expect(pertMoments([3, 3, 3])).toEqual({ mean: 3, deviation: 0 });
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { shareOf } from '../../kernel-helpers/src/money/proportion.js';
+import { proportion } from '../../kernel-helpers/src/money/proportion.js';
 
 // Newcombe 1998, Statistics in Medicine 17:857-872, table I, method 3, at 95 % (from memory), to the four places printed.
 test.each([
@@ -9,7 +9,7 @@ test.each([
   [0, 20, 0, 0.1611],
   [1, 29, 0.0061, 0.1718],
 ])('%i of %i has the interval that Newcombe prints', (count, of, low, high) => {
-  const share = shareOf(count, of, 1.959964);
+  const share = proportion(count, of, 1.959964);
   expect(share?.low).toBeCloseTo(low, 4);
   expect(share?.high).toBeCloseTo(high, 4);
 });
@@ -17,12 +17,12 @@ test.each([
 test('the band holds the share, stays within 0 and 1, and mirrors with what was lost', () => {
   fc.assert(
     fc.property(fc.nat(60), fc.nat(60), (won, lost) => {
-      const share = shareOf(won, won + lost);
+      const share = proportion(won, won + lost);
       if (!share) {
         expect(won + lost).toBe(0);
         return;
       }
-      const mirrored = shareOf(lost, won + lost);
+      const mirrored = proportion(lost, won + lost);
       expect(share.low).toBeLessThanOrEqual(share.share + 1e-12);
       expect(share.high).toBeGreaterThanOrEqual(share.share - 1e-12);
       expect(share.low).toBeGreaterThanOrEqual(0);
@@ -38,5 +38,5 @@ test('counts that are no counts are refused', () => {
     [-1, 2],
     [0.5, 2],
   ] as const)
-    expect(() => shareOf(count, of)).toThrow(/whole numbers/);
+    expect(() => proportion(count, of)).toThrow(/whole numbers/);
 });

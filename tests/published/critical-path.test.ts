@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../kernel-helpers/src/measure/formula.js';
-import { threePointMean } from '../../kernel-helpers/src/money/pert.js';
+import { pertMean } from '../../kernel-helpers/src/money/pert.js';
 import { criticalPath } from '../../kernel-helpers/src/time/critical-path.js';
 
 /*
@@ -93,6 +93,6 @@ describe('the construction project of 14 activities', () => {
 
   it.each(construction)('activity %s, %d weeks, has slack %d', (id, weeks, slack, [a, m, b]) => {
     expect(network.times.find((one) => one.id === id)?.slack).toBe(slack);
-    expect(evaluate(threePointMean, { a, m, b })).toBeCloseTo(weeks, 12);
+    expect(evaluate(pertMean, { a, m, b })).toBeCloseTo(weeks, 12);
   });
 });

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { decisionShapes } from '../../kernel-helpers/src/record/decisions.js';
-import { letterFace } from '../../kernel-helpers/src/record/letter-face.js';
 import { surfaceDecision } from '../../kernel-helpers/src/record/surface-decision.js';
+import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
 import { planFinishing } from '../../kernel-helpers/src/surface/finish/finishing.js';
 import { planGluing } from '../../kernel-helpers/src/surface/finish/gluing.js';
 import { planSanding } from '../../kernel-helpers/src/surface/finish/sanding.js';
@@ -10,7 +10,7 @@ import { layOutLettering } from '../../kernel-helpers/src/surface/lettering/lett
 import { orderOfWork } from '../../kernel-helpers/src/surface/order-of-work.js';
 import { chest } from '../surface/lettering/shapes.js';
 
-const lettering = layOutLettering({ box: chest, face: letterFace('plain'), text: 'TEA', height: '1 in' });
+const lettering = layOutLettering({ box: chest, face: typeface('plain'), text: 'TEA', height: '1 in' });
 const sanding = planSanding({ box: chest, kept: ['P120', 'P180', 'P220'], from: 'P120', to: 'P220' });
 const gluing = planGluing({ glue: 'hide-liquid', joints: 4, minutesPerJoint: 1.5, temperatureC: 20, area: 10 });
 const finishing = planFinishing({ areas: sanding.areas, finish: 'shellac', coats: 2, temperatureC: 20 });

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { randomNormal } from 'd3-random';
 import { estimateHours, type HoursEstimate } from '../../kernel-helpers/src/money/hours.js';
 import { money } from '../../kernel-helpers/src/money/money.js';
-import { boxOperations, type Counts } from '../../kernel-helpers/src/money/operations.js';
+import { allOperations, type Counts } from '../../kernel-helpers/src/money/operations.js';
 import { nextLine, sha256 } from '../../kernel-helpers/src/record/chain.js';
 import type { EntryContent, Head, Versions } from '../../kernel-helpers/src/record/entry.js';
 
@@ -38,7 +38,7 @@ export function inventShop(
   const chance = mixed(seed);
   const normal = randomNormal.source(chance)(0, 1);
   const pick = <T>(list: readonly T[]): T => list[Math.floor(chance() * list.length)] as T;
-  const factors = Object.fromEntries(boxOperations().map(({ id }) => [id, Math.exp(0.3 * normal())]));
+  const factors = Object.fromEntries(allOperations().map(({ id }) => [id, Math.exp(0.3 * normal())]));
   const { scatter = 0.25, wins = 0.6, rise = 0.04 } = truth;
   const shop: InventedTruth = { factors: { ...factors, ...truth.factors }, scatter, wins, rise };
 

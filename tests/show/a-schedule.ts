@@ -1,4 +1,4 @@
-import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
+import { countWork } from '../../kernel-helpers/src/money/operations.js';
 import { benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
 import { type Schedule, schedule } from '../../kernel-helpers/src/time/schedule.js';
 import { box, dovetails } from '../money/a-box.js';
@@ -9,8 +9,8 @@ export const calendar = {
 };
 
 /** The days of a box, invented, promised for this day. */
-export function boxDays(promised: string, joint: Parameters<typeof boxCounts>[0]['joint'] = dovetails): Schedule {
-  const counts = boxCounts({ box, joint, boards: 2, letters: 3, coats: 3 });
+export function boxDays(promised: string, joint: Parameters<typeof countWork>[0]['joint'] = dovetails): Schedule {
+  const counts = countWork({ piece: box, joint, boards: 2, letters: 3, coats: 3 });
   const waits = { settle: [3, 6, 12], rest: 1, glue: 1, recoat: 0.5, cure: [3, 5, 7] } as const;
   return schedule({
     steps: benchSteps({ counts, waits: { ...waits, settle: [3, 6, 12], cure: [3, 5, 7] } }),

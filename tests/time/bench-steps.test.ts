@@ -1,20 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { estimateHours } from '../../kernel-helpers/src/money/hours.js';
-import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
-import { threePointMoments } from '../../kernel-helpers/src/money/pert.js';
+import { countWork } from '../../kernel-helpers/src/money/operations.js';
+import { pertMoments } from '../../kernel-helpers/src/money/pert.js';
 import { benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
 import { criticalPath } from '../../kernel-helpers/src/time/critical-path.js';
 import { box, dovetails, fingers, keyedMitre, rabbet } from '../money/a-box.js';
 
 const waits = { settle: [8, 16, 32] as [number, number, number], rest: 1, glue: 1, recoat: 0.5, cure: 7 };
-const work = { box, boards: 2, letters: 7, coats: 3 };
-const counts = boxCounts({ ...work, joint: dovetails });
+const work = { piece: box, boards: 2, letters: 7, coats: 3 };
+const counts = countWork({ ...work, joint: dovetails });
 const steps = benchSteps({ counts, waits });
 const of = (id: string) => steps.find((step) => step.id === id);
 
 describe('steps at the bench', () => {
   it('take the hours of the estimate, coat by coat', () => {
-    const minutes = steps.reduce((sum, step) => sum + threePointMoments(step.minutes).mean, 0);
+    const minutes = steps.reduce((sum, step) => sum + pertMoments(step.minutes).mean, 0);
     expect(minutes / 60).toBeCloseTo(estimateHours({ counts }).mean, 9);
     expect(steps.filter(({ id }) => id.startsWith('finish-')).map(({ name }) => name.slice(-13))).toEqual(
       ['coat 1 of 3', 'coat 2 of 3', 'coat 3 of 3'].map((end) => `, ${end}`),
@@ -34,7 +34,7 @@ describe('steps at the bench', () => {
     expect(of('cut-joint')?.count).toBe('12 tails');
     expect(of('sanding')?.count).toMatch(/^\d\.\d square feet$/);
     expect(of('hand-over')?.count).toBe('');
-    expect(benchSteps({ counts: boxCounts({ ...work, boards: 1, joint: dovetails }), waits })[0]?.count).toBe(
+    expect(benchSteps({ counts: countWork({ ...work, boards: 1, joint: dovetails }), waits })[0]?.count).toBe(
       '1 board',
     );
   });
@@ -53,7 +53,7 @@ describe('steps at the bench', () => {
     ['keyed mitres', keyedMitre],
     ['rabbets', rabbet],
   ])('with %s, bare and without letters, make one whole: every step leads to the hand-over', (_, joint) => {
-    const plain = benchSteps({ counts: boxCounts({ ...work, joint, letters: 0, coats: 0 }), waits });
+    const plain = benchSteps({ counts: countWork({ ...work, joint, letters: 0, coats: 0 }), waits });
     const needed = new Set(['hand-over']);
     for (const { id, after } of [...plain].reverse())
       if (needed.has(id)) for (const before of after) needed.add(before);
@@ -62,7 +62,7 @@ describe('steps at the bench', () => {
   });
 
   it('let keys be glued in before the clean-up', () => {
-    const keyed = benchSteps({ counts: boxCounts({ ...work, joint: keyedMitre }), waits });
+    const keyed = benchSteps({ counts: countWork({ ...work, joint: keyedMitre }), waits });
     expect(keyed.find(({ id }) => id === 'clean-up')?.after).toEqual(['glue-up', 'keys']);
     expect(of('clean-up')?.after).toEqual(['glue-up']);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boxCounts } from '../../kernel-helpers/src/money/operations.js';
+import { countWork } from '../../kernel-helpers/src/money/operations.js';
 import type { ThreePoints } from '../../kernel-helpers/src/money/pert.js';
 import { type BenchStep, benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
 import { laterStarts } from '../../kernel-helpers/src/time/later-starts.js';
@@ -100,7 +100,7 @@ describe('a schedule', () => {
   });
 
   it('is the same for the same seed; a later promise has better odds, more hours a week too', () => {
-    const counts = boxCounts({ box, joint: dovetails, boards: 2, letters: 7, coats: 3 });
+    const counts = countWork({ piece: box, joint: dovetails, boards: 2, letters: 7, coats: 3 });
     const steps = benchSteps({ counts, waits: { settle: [8, 16, 32], rest: 1, glue: 1, recoat: 0.5, cure: 7 } });
     const made = (promised: string, hours = 3) =>
       schedule({

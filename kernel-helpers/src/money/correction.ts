@@ -131,7 +131,7 @@ function pooledScatter(groups: number[][]): number {
 /**
  * Operations with their times corrected; one without a correction stays as it is. The reason stands in `source`.
  *
- * @param operations  the shop's figures, see {@link boxOperations}
+ * @param operations  the shop's figures, see {@link allOperations}
  * @param factors  as {@link corrections} gives them, or as copied from the shop book into a sheet's parameters
  * @throws ShopError  an operation that is not there, a factor out of range, a reason missing
  */

@@ -2,8 +2,8 @@ import { randomLcg } from 'd3-random';
 import * as z from 'zod';
 import { amount, readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
-import { boxOperations, type Counted, type Counts, type Operation } from './operations.js';
-import { percentiles, type ThreePoints, threePointMoments, threePointQuantile } from './pert.js';
+import { allOperations, type Counts, type CountUnit, type Operation } from './operations.js';
+import { percentiles, pertMoments, pertQuantile, type ThreePoints } from './pert.js';
 
 /** Hours of one operation, or of all. */
 export interface Hours {
@@ -17,7 +17,7 @@ export interface OperationHours extends Hours {
   id: string;
   name: string;
   count: number;
-  per: Counted;
+  per: CountUnit;
   /** Set-up and all of the counted things, minutes. */
   minutes: ThreePoints;
 }
@@ -50,12 +50,12 @@ const fields = z.object(simulationFields);
  * One pace holds for all of a kind, set-up included: a slow day makes every tail slow. Operations are independent of each
  * other; each is drawn from PERT's beta distribution.
  *
- * @param estimate.counts  how many of each, see {@link boxCounts}
+ * @param estimate.counts  how many of each, see {@link countWork}
  * @param estimate.operations  in working order; those of a box unless told otherwise
  * @param estimate.seed  the same seed gives the same figures; 1 unless told otherwise
  * @returns hours; mean and deviation in closed form, the rest simulated
  * @throws ShopError  a count that is missing, below zero or no number
- * @see {@link threePointMean}, {@link threePointVariance}
+ * @see {@link pertMean}, {@link pertVariance}
  */
 export function estimateHours(estimate: {
   counts: Counts;
@@ -63,7 +63,7 @@ export function estimateHours(estimate: {
   simulations?: number;
   seed?: number;
 }): HoursEstimate {
-  const { counts, operations = boxOperations() } = estimate;
+  const { counts, operations = allOperations() } = estimate;
   const { simulations, seed } = readParameters(fields, { ...estimate });
   const byOperation = operations.filter(({ per }) => countOf(counts, per) > 0).map((one) => hoursOf(one, counts));
   const tried = simulate(
@@ -92,7 +92,7 @@ export function estimateHours(estimate: {
   };
 }
 
-function countOf(counts: Counts, per: Counted): number {
+function countOf(counts: Counts, per: CountUnit): number {
   const count = counts[per];
   if (!(count >= 0 && count < Infinity))
     throw new ShopError(`counts: ${count} ${per} given; possible: a number of zero or more`);
@@ -102,7 +102,7 @@ function countOf(counts: Counts, per: Counted): number {
 function hoursOf({ id, name, per, setUp, each }: Operation, counts: Counts): OperationHours {
   const count = counts[per];
   const minutes = setUp.map((point, i) => point + count * (each[i] as number)) as ThreePoints;
-  const { mean, deviation } = threePointMoments(minutes);
+  const { mean, deviation } = pertMoments(minutes);
   return { id, name, count, per, minutes, mean: mean / 60, deviation: deviation / 60 };
 }
 
@@ -110,7 +110,7 @@ function hoursOf({ id, name, per, setUp, each }: Operation, counts: Counts): Ope
 function simulate(operations: ThreePoints[], simulations: number, seed: number): Float64Array {
   const random = randomLcg(seed);
   const hours = new Float64Array(simulations);
-  for (const quantile of operations.map(threePointQuantile))
+  for (const quantile of operations.map(pertQuantile))
     for (let i = 0; i < simulations; i++) hours[i] = (hours[i] as number) + quantile(random()) / 60;
   return hours;
 }

@@ -1,5 +1,5 @@
-import { boxOperations, type JointLayout, jointCounts, type Operation } from './operations.js';
-import { threePointMoments } from './pert.js';
+import { allOperations, type JointLayout, jointCounts, type Operation } from './operations.js';
+import { pertMoments } from './pert.js';
 
 /**
  * What a joint takes: means of the operations that are counted by its tails, fingers, mitres, keys or rabbets, so that a
@@ -11,12 +11,12 @@ import { threePointMoments } from './pert.js';
  */
 export function jointMinutes(
   joint: JointLayout,
-  operations: readonly Operation[] = boxOperations(),
+  operations: readonly Operation[] = allOperations(),
 ): { setUp: number; corner: number } {
   const counts: Partial<Record<Operation['per'], number>> = jointCounts(joint);
   const counted = operations.filter(({ per }) => (counts[per] ?? 0) > 0);
   return {
-    setUp: counted.reduce((sum, { setUp }) => sum + threePointMoments(setUp).mean, 0),
-    corner: counted.reduce((sum, { per, each }) => sum + (threePointMoments(each).mean * (counts[per] ?? 0)) / 4, 0),
+    setUp: counted.reduce((sum, { setUp }) => sum + pertMoments(setUp).mean, 0),
+    corner: counted.reduce((sum, { per, each }) => sum + (pertMoments(each).mean * (counts[per] ?? 0)) / 4, 0),
   };
 }

@@ -32,10 +32,10 @@ const counted = [
 ] as const;
 
 /** What operations are counted by. */
-export type Counted = (typeof counted)[number];
+export type CountUnit = (typeof counted)[number];
 
 /** How many of each. */
-export type Counts = Record<Counted, number>;
+export type Counts = Record<CountUnit, number>;
 
 const waits = ['settle', 'rest', 'glue', 'recoat', 'cure'] as const;
 
@@ -49,7 +49,7 @@ export type Waiting = (typeof waits)[number];
 export interface Operation {
   id: string;
   name: string;
-  per: Counted;
+  per: CountUnit;
   /** Minutes, once. */
   setUp: ThreePoints;
   /** Minutes for each of the counted things. */
@@ -79,11 +79,11 @@ const operationEntry: z.ZodType<Operation> = z.strictObject({
   source: z.string().min(1),
 });
 
-const operations = dataTable('operations.json', data, { list: 'operations', what: 'operation', entry: operationEntry });
+const table = dataTable('operations.json', data, { list: 'operations', what: 'operation', entry: operationEntry });
 
 /** The steps of a box, in working order. */
-export function boxOperations(): Operation[] {
-  return operations.all();
+export function allOperations(): Operation[] {
+  return table.all();
 }
 
 const whole = (why: string) => {
@@ -104,7 +104,7 @@ const workFields = z.object({
 /**
  * Counts that the hours rest on, from the design.
  *
- * @param work.box  a box or any other sized piece
+ * @param work.piece  a box or any other sized piece
  * @param work.joint  the layout of one corner, where the piece has one: dovetails, fingers, keyed mitre or rabbet
  * @param work.boards  boards bought
  * @param work.letters  letters and figures cut by hand; none where a cutter carves them
@@ -114,34 +114,34 @@ const workFields = z.object({
  *   the joint
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
-export function boxCounts(work: {
-  box: Pick<SizedPiece, 'parts' | 'counts'>;
+export function countWork(work: {
+  piece: Pick<SizedPiece, 'parts' | 'counts'>;
   joint?: JointLayout | undefined;
   boards: number;
   letters?: number;
   carvingMinutes?: number;
   coats: number;
 }): Counts {
-  const { box, joint } = work;
+  const { piece, joint } = work;
   const { boards, letters, carvingMinutes, coats } = readParameters(workFields, { ...work });
-  const wood = box.parts.filter(({ material }) => material === 'wood');
-  const plywood = box.parts.filter(({ material }) => material === 'plywood');
+  const wood = piece.parts.filter(({ material }) => material === 'wood');
+  const plywood = piece.parts.filter(({ material }) => material === 'plywood');
   const number = (parts: typeof wood) => parts.reduce((sum, { count }) => sum + count, 0);
   const squareFeet = (parts: typeof wood) =>
     parts.reduce((sum, { count, length, width }) => sum + (count * length * width) / 144, 0);
   return {
     piece: 1,
     board: boards,
-    part: number(box.parts),
+    part: number(piece.parts),
     'solid part': number(wood),
-    corner: box.counts.corner,
+    corner: piece.counts.corner,
     ...(joint ? jointCounts(joint) : noJoint),
     // A drawer has tails of its own, counted where it is sized.
-    tail: box.counts.tail + (joint ? jointCounts(joint).tail : 0),
-    groove: box.counts.groove,
-    lid: box.counts.lid,
-    tenon: box.counts.tenon,
-    'edge joint': box.counts.edgeJoint,
+    tail: piece.counts.tail + (joint ? jointCounts(joint).tail : 0),
+    groove: piece.counts.groove,
+    lid: piece.counts.lid,
+    tenon: piece.counts.tenon,
+    'edge joint': piece.counts.edgeJoint,
     letter: carvingMinutes > 0 ? 0 : letters,
     'carving minute': carvingMinutes,
     'square foot inside': squareFeet(wood) + 2 * squareFeet(plywood),

@@ -6,7 +6,7 @@ export type ThreePoints = [least: number, likely: number, most: number];
 const time = (meaning: string): FormulaSymbol => ({ meaning, unit: 'min', min: 0 });
 
 /** Mean of a three-point estimate. */
-export const threePointMean: Formula<'a' | 'm' | 'b'> = {
+export const pertMean: Formula<'a' | 'm' | 'b'> = {
   name: 'Mean of three points',
   result: { tex: '\\bar t', meaning: 'mean time', unit: 'min' },
   expression: '(a + 4 * m + b) / 6',
@@ -18,7 +18,7 @@ export const threePointMean: Formula<'a' | 'm' | 'b'> = {
  * Variance of the beta distribution with that mean on that range. The well-known (b - a)/6 for the deviation is a rule of
  * thumb for the same thing and comes out a little smaller.
  */
-export const threePointVariance: Formula<'a' | 't' | 'b'> = {
+export const pertVariance: Formula<'a' | 't' | 'b'> = {
   name: 'Variance of three points',
   result: { tex: 's^2', meaning: 'variance', unit: 'min²' },
   expression: '(t - a) * (b - t) / 7',
@@ -27,9 +27,9 @@ export const threePointVariance: Formula<'a' | 't' | 'b'> = {
 };
 
 /** Mean and standard deviation, in the unit of the points. */
-export function threePointMoments([a, m, b]: ThreePoints): { mean: number; deviation: number } {
-  const mean = evaluate(threePointMean, { a, m, b });
-  return { mean, deviation: Math.sqrt(evaluate(threePointVariance, { a, t: mean, b })) };
+export function pertMoments([a, m, b]: ThreePoints): { mean: number; deviation: number } {
+  const mean = evaluate(pertMean, { a, m, b });
+  return { mean, deviation: Math.sqrt(evaluate(pertVariance, { a, t: mean, b })) };
 }
 
 /** Cells of the range in which the density is summed up, and steps of the table that a draw is read from. */
@@ -44,10 +44,10 @@ const steps = 1024;
  * as a table of its quantiles, so that a draw costs one look-up.
  *
  * @returns the value below which a share of all cases lies, from that share: 0 to under 1
- * @see PERT's beta distribution: {@link threePointMean}
+ * @see PERT's beta distribution: {@link pertMean}
  * @internal
  */
-export function threePointQuantile([a, m, b]: ThreePoints): (share: number) => number {
+export function pertQuantile([a, m, b]: ThreePoints): (share: number) => number {
   if (b <= a) return () => a;
   const quantiles = quantileTable((m - a) / (b - a));
   const range = b - a;

@@ -1,7 +1,7 @@
 import { ShopError } from '../measure/shop-error.js';
 
 /** How often something happened, and the band that its true share lies in. */
-export interface Share {
+export interface Proportion {
   count: number;
   of: number;
   /** 0 to 1; not a number to rely on when `of` is small: see the band. */
@@ -20,7 +20,7 @@ export interface Share {
  * @see Wilson 1927, Journal of the American Statistical Association 22:209-212 (from memory); compared with seven methods in
  *   Newcombe 1998, Statistics in Medicine 17:857-872, method 3
  */
-export function shareOf(count: number, of: number, z = 1.2816): Share | undefined {
+export function proportion(count: number, of: number, z = 1.2816): Proportion | undefined {
   if (!(Number.isInteger(count) && Number.isInteger(of) && count >= 0 && count <= of))
     throw new ShopError(`${count} of ${of} given; possible: whole numbers, the first no more than the second`);
   if (of === 0) return undefined;

@@ -1,5 +1,5 @@
 /** A straight line through points, by least squares. */
-export interface Trend {
+export interface LinearRegression {
   /** Change of y for one of x. */
   slope: number;
   /** y where x is 0. */
@@ -15,7 +15,7 @@ export interface Trend {
  * @returns undefined for fewer than three points, or when all have the same x: then nothing can be said of a trend
  * @see ordinary least squares, as certified for the data set Norris of NIST's Statistical Reference Datasets
  */
-export function trend(points: readonly { x: number; y: number }[]): Trend | undefined {
+export function linearRegression(points: readonly { x: number; y: number }[]): LinearRegression | undefined {
   const n = points.length;
   if (n < 3) return undefined;
   const mean = (of: (point: { x: number; y: number }) => number) => points.reduce((sum, p) => sum + of(p), 0) / n;

@@ -3,9 +3,9 @@ import { dirname, join, resolve } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
 import { type Correction, corrections } from '../money/correction.js';
 import { unitsOf } from '../money/money.js';
-import { boxOperations } from '../money/operations.js';
-import { type Share, shareOf } from '../money/proportion.js';
-import { type Trend, trend } from '../money/regression.js';
+import { allOperations } from '../money/operations.js';
+import { type Proportion, proportion } from '../money/proportion.js';
+import { type LinearRegression, linearRegression } from '../money/regression.js';
 import type { CommissionCard, LidInSeason } from './commission-card.js';
 import { type CommissionProblem, shopIndex } from './shop-index.js';
 
@@ -22,12 +22,12 @@ export interface ShopBook {
   /** What past pieces say of each operation's estimate. */
   corrections: Correction[];
   /** Quotes that were accepted, of those answered. */
-  won?: Share;
+  won?: Proportion;
   /** Measured lids that lay in the predicted band, of all measured: about nine in ten should. */
-  lidsInBand?: Share;
+  lidsInBand?: Proportion;
   lids: (LidInSeason & { name: string })[];
   /** Asked for an hour of estimated work, by currency, oldest first; a trend when there are enough: units a year. */
-  prices: { currency: string; asked: { name: string; date: string; perHour: number }[]; trend?: Trend }[];
+  prices: { currency: string; asked: { name: string; date: string; perHour: number }[]; trend?: LinearRegression }[];
 }
 
 /**
@@ -43,7 +43,7 @@ export function shopBook(folder?: string, options: { last?: number } = {}): Shop
   const closed = cards
     .filter(({ worked }) => worked)
     .sort((a, b) => ((a.worked?.finished ?? '') < (b.worked?.finished ?? '') ? -1 : 1));
-  const names = new Map(boxOperations().map(({ id, name }) => [id, name]));
+  const names = new Map(allOperations().map(({ id, name }) => [id, name]));
   const times = closed.flatMap(({ worked }) =>
     (worked?.operations ?? []).map(({ id, estimated, actual }) => ({
       operation: id,
@@ -60,8 +60,8 @@ export function shopBook(folder?: string, options: { last?: number } = {}): Shop
     problems,
     empty,
     corrections: corrections(times, options),
-    won: shareOf(answered.filter(({ answer }) => answer === 'accepted').length, answered.length),
-    lidsInBand: shareOf(
+    won: proportion(answered.filter(({ answer }) => answer === 'accepted').length, answered.length),
+    lidsInBand: proportion(
       lids.filter(({ clearance, low, high }) => clearance >= low && clearance <= high).length,
       lids.length,
     ),
@@ -84,7 +84,11 @@ function pricesThroughTime(cards: readonly CommissionCard[]): ShopBook['prices']
     const asked = quotes
       .map(({ name, date, minor, hours }) => ({ name, date, perHour: (minor * unit) / hours }))
       .sort((a, b) => (a.date < b.date ? -1 : 1));
-    return { currency, asked, trend: trend(asked.map(({ date, perHour }) => ({ x: yearOf(date), y: perHour }))) };
+    return {
+      currency,
+      asked,
+      trend: linearRegression(asked.map(({ date, perHour }) => ({ x: yearOf(date), y: perHour }))),
+    };
   });
 }
 

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { amount, readParameters } from '../measure/parameters.js';
 import { estimateHours } from '../money/hours.js';
-import { boxOperations, type Counts, type Operation, type Waiting } from '../money/operations.js';
+import { allOperations, type Counts, type Operation, type Waiting } from '../money/operations.js';
 import type { ThreePoints } from '../money/pert.js';
 import type { Finish } from '../surface/finish/finishes.js';
 
@@ -48,7 +48,7 @@ const waitingFields = z.strictObject({ settle: waiting, rest: waiting, glue: wai
  * becomes a step for each coat. What the design does not have is left out, and what would have waited for it waits for
  * what it waited for.
  *
- * @param piece.counts  see {@link boxCounts}
+ * @param piece.counts  see {@link countWork}
  * @param piece.waits  days; `settle` from {@link daysToSettle}, the others from the labels of glue and finish
  * @param piece.operations  in working order; those of a box unless told otherwise
  * @param piece.finish  its kind, where it is known: only the cautions for that kind are shown then
@@ -60,7 +60,7 @@ export function benchSteps(piece: {
   operations?: Operation[];
   finish?: Finish['kind'] | undefined;
 }): BenchStep[] {
-  const { counts, operations = boxOperations(), finish } = piece;
+  const { counts, operations = allOperations(), finish } = piece;
   const waits = readParameters(waitingFields, piece.waits);
   const { byOperation } = estimateHours({ counts, operations, simulations: 100 });
   const present = new Map(byOperation.map((operation) => [operation.id, operation]));

@@ -1,5 +1,5 @@
 import { randomLcg } from 'd3-random';
-import { threePointQuantile } from '../money/pert.js';
+import { pertQuantile } from '../money/pert.js';
 import { dayOfHour, hourAt, type WorkingDays, waitOver } from './calendar.js';
 import type { StepRun } from './run-through.js';
 
@@ -29,8 +29,8 @@ export function finishDays(draw: {
 
   // Step by step, all pieces at once: the table of one step stays at hand while it is read ten thousand times.
   for (const { step } of order) {
-    const hours = threePointQuantile(step.minutes);
-    const wait = step.wait && threePointQuantile(step.wait.days);
+    const hours = pertQuantile(step.minutes);
+    const wait = step.wait && pertQuantile(step.wait.days);
     const before = step.after.map((id) => ready.get(id) as Float64Array);
     const own = new Float64Array(simulations);
     const isLast = !restedOn.has(step.id);

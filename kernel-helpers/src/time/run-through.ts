@@ -1,5 +1,5 @@
 import { ShopError } from '../measure/shop-error.js';
-import { type ThreePoints, threePointMoments } from '../money/pert.js';
+import { pertMoments, type ThreePoints } from '../money/pert.js';
 import type { BenchStep } from './bench-steps.js';
 import { dayOfHour, hourAt, type WorkingDays, waitOver } from './calendar.js';
 import { criticalPath } from './critical-path.js';
@@ -22,7 +22,7 @@ export interface StepRun {
 type Expected = Pick<StepRun, 'step' | 'hours' | 'wait'>;
 
 function expected(step: BenchStep): Expected {
-  const mean = (points: ThreePoints) => threePointMoments(points).mean;
+  const mean = (points: ThreePoints) => pertMoments(points).mean;
   return { step, hours: mean(step.minutes) / 60, wait: step.wait ? mean(step.wait.days) : 0 };
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { estimateCost } from '../../../kernel-helpers/src/money/cost.js';
 import { estimateHours } from '../../../kernel-helpers/src/money/hours.js';
 import { formatMoney, money, unitsOf } from '../../../kernel-helpers/src/money/money.js';
-import { boxCounts } from '../../../kernel-helpers/src/money/operations.js';
+import { countWork } from '../../../kernel-helpers/src/money/operations.js';
 import { quote } from '../../../kernel-helpers/src/money/quote.js';
 import { readBrief } from '../../../kernel-helpers/src/piece/brief.js';
 import { type ClientQuote, quotePage } from '../../../kernel-helpers/src/show/paper/quote-page.js';
@@ -22,7 +22,7 @@ const brief = readBrief({
   home: 'chicago-ohare',
   units: 'both',
 });
-const hours = estimateHours({ counts: boxCounts({ box, joint: dovetails, boards: 2, letters: 3, coats: 3 }) });
+const hours = estimateHours({ counts: countWork({ piece: box, joint: dovetails, boards: 2, letters: 3, coats: 3 }) });
 const spending = {
   currency: 'USD',
   boards: [{ mark: 'A', thickness: 1, width: 7, length: 83, price: 14.37 }],

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { boxOperations } from '../../../kernel-helpers/src/money/operations.js';
+import { allOperations } from '../../../kernel-helpers/src/money/operations.js';
 import { closingPlot } from '../../../kernel-helpers/src/show/plots/closing-plot.js';
 import { cutOff, overlaps, pictureOf } from '../read-svg.js';
 
 const hours = fc.double({ min: 0, max: 60, noNaN: true });
 const operations = fc
-  .subarray(boxOperations(), { minLength: 1 })
+  .subarray(allOperations(), { minLength: 1 })
   .chain((list) =>
     fc.tuple(
       ...list.map(({ id, name }) =>

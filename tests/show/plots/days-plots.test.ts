@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { estimateCost } from '../../../kernel-helpers/src/money/cost.js';
 import { estimateHours } from '../../../kernel-helpers/src/money/hours.js';
-import { boxCounts } from '../../../kernel-helpers/src/money/operations.js';
+import { countWork } from '../../../kernel-helpers/src/money/operations.js';
 import { priceSensitivity } from '../../../kernel-helpers/src/money/price-sensitivity.js';
 import { quote } from '../../../kernel-helpers/src/money/quote.js';
 import { hoursPlot } from '../../../kernel-helpers/src/show/plots/hours-plot.js';
@@ -13,7 +13,7 @@ import { boxDays, calendar } from '../a-schedule.js';
 import { elementsOf } from '../read-html.js';
 import { cutOff, overlaps, pictureOf } from '../read-svg.js';
 
-const counts = boxCounts({ box, joint: dovetails, boards: 2, letters: 7, coats: 3 });
+const counts = countWork({ piece: box, joint: dovetails, boards: 2, letters: 7, coats: 3 });
 const hours = estimateHours({ counts });
 const spending = {
   currency: 'USD',

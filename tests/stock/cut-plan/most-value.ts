@@ -95,11 +95,11 @@ function priced(highs: Highs, layout: BoardLayout, counts: number[], values: num
       );
       const limit = board.best + sum(prices, (part) => counts[part] as number);
       if (!best || limit < best.limit) best = { board, limit, prices };
-      const way = board.bestWay(size);
-      const used = [...way.keys()].filter((part) => (way[part] as number) > 0);
-      model.addCol(-sum(values, (part) => way[part] as number), 0, 1e30, {
+      const pattern = board.bestPattern(size);
+      const used = [...pattern.keys()].filter((part) => (pattern[part] as number) > 0);
+      model.addCol(-sum(values, (part) => pattern[part] as number), 0, 1e30, {
         indices: [...used, size],
-        values: [...used.map((part) => way[part] as number), 1],
+        values: [...used.map((part) => pattern[part] as number), 1],
       });
       model.run();
       const { rowDual } = model.getSolution();

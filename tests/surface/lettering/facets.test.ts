@@ -19,8 +19,8 @@ describe('walls of a V-cut', () => {
   });
 
   test('look away from their own piece of the outline', () => {
-    const looks = cut(rectangle(3, 1), Infinity).facets.map((facet) => facet.looks.map(Math.round).join(' '));
-    expect(looks.sort()).toEqual(['-1 0', '0 -1', '0 1', '1 0'].sort());
+    const normal = cut(rectangle(3, 1), Infinity).facets.map((facet) => facet.normal.map(Math.round).join(' '));
+    expect(normal.sort()).toEqual(['-1 0', '0 -1', '0 1', '1 0'].sort());
   });
 });
 
@@ -38,9 +38,9 @@ test('a wall for each straight piece, and a cone of its own only round a corner 
   ];
   const { facets } = cut(elbow, Infinity);
   expect(facets).toHaveLength(6 + 1);
-  // From the inner corner the cone looks to the outer one.
+  // From the inner corner the cone normal to the outer one.
   expect(
-    facets.some(({ looks: [x, y] }) => Math.abs(x + Math.SQRT1_2) < 0.05 && Math.abs(y + Math.SQRT1_2) < 0.05),
+    facets.some(({ normal: [x, y] }) => Math.abs(x + Math.SQRT1_2) < 0.05 && Math.abs(y + Math.SQRT1_2) < 0.05),
   ).toBe(true);
 });
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
-import { letterFace } from '../../../kernel-helpers/src/record/letter-face.js';
+import { typeface } from '../../../kernel-helpers/src/record/typeface-file.js';
 import { layOutLettering } from '../../../kernel-helpers/src/surface/lettering/lettering.js';
 import { chest } from './shapes.js';
 
-const roman = letterFace('roman');
+const roman = typeface('roman');
 const lay = (more: Partial<Parameters<typeof layOutLettering>[0]> = {}) =>
   layOutLettering({ box: chest, face: roman, text: 'TEA 2027', height: '3/4 in', ...more });
 const rule = (lettering: ReturnType<typeof lay>, name: string) => lettering.findings.find((each) => each.rule === name);
@@ -86,7 +86,7 @@ describe('lettering on the lid', () => {
 
 describe('what must be true of it', () => {
   test('under 1/8 in of wood is a watch', () => {
-    const deep = lay({ text: 'I', height: '5 in', face: letterFace('plain'), bitAngle: 80, bitDiameter: '1 in' });
+    const deep = lay({ text: 'I', height: '5 in', face: typeface('plain'), bitAngle: 80, bitDiameter: '1 in' });
     expect(deep.remaining).toBeLessThan(1 / 8);
     expect(deep.remaining).toBeGreaterThan(0);
     expect(rule(deep, 'wood under the lettering')?.verdict).toBe('watch');
@@ -94,7 +94,7 @@ describe('what must be true of it', () => {
   });
 
   test('lettering deeper than the lid is a stop', () => {
-    const through = lay({ text: 'I', height: '6 in', face: letterFace('plain'), bitAngle: 40, bitDiameter: '1 in' });
+    const through = lay({ text: 'I', height: '6 in', face: typeface('plain'), bitAngle: 40, bitDiameter: '1 in' });
     expect(through.remaining).toBeLessThan(0);
     expect(rule(through, 'wood under the lettering')).toMatchObject({
       verdict: 'stop',
@@ -103,7 +103,7 @@ describe('what must be true of it', () => {
   });
 
   test('a bit narrower than its groove is a stop, and a limit cures it', () => {
-    const wide = { text: 'I', height: '6 in', face: letterFace('plain'), bitDiameter: '1/4 in', passDepth: '1/16 in' };
+    const wide = { text: 'I', height: '6 in', face: typeface('plain'), bitDiameter: '1/4 in', passDepth: '1/16 in' };
     expect(rule(lay(wide), 'bit wide enough')?.verdict).toBe('stop');
     expect(rule(lay({ ...wide, depthLimit: '1/8 in' }), 'bit wide enough')?.verdict).toBe('ok');
   });

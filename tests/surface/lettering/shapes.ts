@@ -1,5 +1,5 @@
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
-import { letterFace } from '../../../kernel-helpers/src/record/letter-face.js';
+import { typeface } from '../../../kernel-helpers/src/record/typeface-file.js';
 import type { CurvedPath, LidPoint, Outline } from '../../../kernel-helpers/src/surface/lettering/outline.js';
 import { straightened } from '../../../kernel-helpers/src/surface/lettering/outline.js';
 
@@ -26,8 +26,8 @@ export const annulus = (outer: number, inner: number, corners = 720): Outline =>
 ];
 
 /** Paths of a letter, an inch to the capital's height. */
-export function letterPaths(character: string, face: Parameters<typeof letterFace>[0] = 'roman'): CurvedPath[] {
-  const { capitalHeight, glyph } = letterFace(face);
+export function letterPaths(character: string, face: Parameters<typeof typeface>[0] = 'roman'): CurvedPath[] {
+  const { capitalHeight, glyph } = typeface(face);
   const scale = ([x, y]: LidPoint): LidPoint => [x / capitalHeight, y / capitalHeight];
   return (glyph(character)?.paths ?? []).map(({ start, steps }) => ({
     start: scale(start),
@@ -40,7 +40,7 @@ export function letterPaths(character: string, face: Parameters<typeof letterFac
 }
 
 /** Closed lines of a letter, an inch to the capital's height. */
-export const letterLines = (character: string, face?: Parameters<typeof letterFace>[0]): LidPoint[][] =>
+export const letterLines = (character: string, face?: Parameters<typeof typeface>[0]): LidPoint[][] =>
   letterPaths(character, face).map((path) => straightened(path, 0.0005));
 
 /** The tea chest of the demonstration. */

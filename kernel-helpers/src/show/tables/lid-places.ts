@@ -24,15 +24,15 @@ export function lidPlaces(lid: { lettering: Lettering; handle?: Handle }, option
     ...[show(front), show(back), side(left), side(right)],
   ];
   const lies = (what: string, { front, back, left, right }: Lettering['extent']) => row(what, front, back, left, right);
-  const way = handle?.way;
+  const path = handle?.toolpath;
   return table({
     columns: ['What', 'From the front', 'to', 'From the middle line', 'to'],
     rows: [
       lies('lettering', lettering.extent),
       ...(handle ? [lies(handle.kind, handle.extent)] : []),
-      ...(handle && way ? [row("middle of the handle's bit", way[0][1], way[1][1], way[0][0], way[1][0])] : []),
+      ...(handle && path ? [row("middle of the handle's bit", path[0][1], path[1][1], path[0][0], path[1][0])] : []),
     ],
-    caption: handle?.way
+    caption: handle?.toolpath
       ? `Places on the lid. The handle's bit goes down to ${show(handle.depth)} in ${handle.passes} ${handle.passes === 1 ? 'pass' : 'passes'}`
       : 'Places on the lid',
   });

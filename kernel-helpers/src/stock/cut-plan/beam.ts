@@ -1,6 +1,6 @@
 import type { BoardValues } from './board-values.js';
 import type { GridCutting } from './grid-job.js';
-import { cuttingsOf, type PackNode, totalWorth, type Valuation } from './pack.js';
+import { cuttingsOf, type PackNode, totalProfit, type Valuation } from './pack.js';
 import { keyOf, likelySections, type NextSection, nextSections } from './sections.js';
 
 /**
@@ -25,7 +25,7 @@ export function beam(ask: {
 }): { cuttings: GridCutting[] | undefined; steps: number } {
   const { boards, counts, guide, width, branches, crosscutFirst } = ask;
   const values = boards.map((board) => guide.boards[board] as BoardValues);
-  const whole = totalWorth(guide.worth, counts);
+  const whole = totalProfit(guide.profits, counts);
   const budget = values.reduce((sum, board) => sum + board.best, 0) - whole;
   // What is given up is spread over the parts; boards that may be left over are no reason to give up more.
   const rate = Math.min(budget / whole, 0.2);
@@ -60,7 +60,7 @@ export function beam(ask: {
       for (const { section, to, left, value } of sections) {
         const lost = loss + (of.rest[place] as number) - value - (of.rest[to] as number);
         if (lost > budget) continue;
-        const lead = lost - rate * (whole - totalWorth(guide.worth, left));
+        const lead = lost - rate * (whole - totalProfit(guide.profits, left));
         const child: Beginning = { left, loss: lost, parent: node, board, section, place: to, lead };
         if (left.every((count) => count === 0)) return { cuttings: cuttingsOf(child, boards), steps };
         const key = `${board} ${keyOf(left)}`;

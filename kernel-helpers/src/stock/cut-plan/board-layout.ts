@@ -10,7 +10,7 @@ export interface Band {
   /** No higher than its widest part, so that it serves where it is clean. */
   tight: boolean;
   /** Left and right ends of the defects in it, merged, from left to right. */
-  stains: { x1: number; x2: number }[];
+  defectiveStrips: { x1: number; x2: number }[];
   /** Of a band with defects: parts that may lie in it, by the place along where they begin; where each ends. */
   moves: Moves | undefined;
 }
@@ -174,12 +174,12 @@ export function layOutBoard(job: GridJob, board: GridBoard): BoardLayout {
       const height = high - low;
       const heightClass = heights.findLastIndex((least) => least <= height);
       if (heightClass < 0) continue;
-      const stains = merged(defects.filter(({ y1, y2 }) => y1 < high && y2 > low));
+      const defectiveStrips = merged(defects.filter(({ y1, y2 }) => y1 < high && y2 > low));
       // A clean strip that is wider than its widest part is never needed.
       const tight = firstAtLeast(ys, low + (heights[heightClass] as number)) === to;
-      if (stains.length === 0 && !tight) continue;
+      if (defectiveStrips.length === 0 && !tight) continue;
       const fit = new Uint8Array(parts.length * xs.length);
-      if (stains.length > 0)
+      if (defectiveStrips.length > 0)
         for (let part = 0; part < parts.length; part++) {
           if ((width[part] as number) > height) continue;
           const lower = coveredAt(part, low);
@@ -190,8 +190,8 @@ export function layOutBoard(job: GridJob, board: GridBoard): BoardLayout {
           }
         }
       (bandsTo[to] as number[]).push(bands.length);
-      const moves = stains.length > 0 ? movesOf(fit, ends, xs.length) : undefined;
-      bands.push({ low: from, high: to, height, heightClass, tight, stains, moves });
+      const moves = defectiveStrips.length > 0 ? movesOf(fit, ends, xs.length) : undefined;
+      bands.push({ low: from, high: to, height, heightClass, tight, defectiveStrips, moves });
       fits.push(fit);
     }
   }

@@ -87,8 +87,8 @@ export class BoardValues {
    *
    * @param parts  how many the job has
    */
-  bestWay(parts: number): Uint16Array {
-    const way = new Uint16Array(parts);
+  bestPattern(parts: number): Uint16Array {
+    const pattern = new Uint16Array(parts);
     const { rest } = this;
     const last = this.layout.xs.length - 1;
     for (let from = 0; (rest[from] as number) > 0; ) {
@@ -97,15 +97,15 @@ export class BoardValues {
         const held = this.#sectionValues(from, 0, this.#scratch);
         const whole = held.upTo.at(-1) as Int32Array;
         while ((whole[to] as number) + (rest[to] as number) !== rest[from]) to++;
-        this.#addSection(held, to, way);
+        this.#addSection(held, to, pattern);
       }
       from = to;
     }
-    return way;
+    return pattern;
   }
 
   /** Adds the parts of a section whose strips give most, from its upper strip down. */
-  #addSection({ from, strips, upTo, row }: SectionValues, to: number, way: Uint16Array): void {
+  #addSection({ from, strips, upTo, row }: SectionValues, to: number, pattern: Uint16Array): void {
     const { bands, bandsTo, xs } = this.layout;
     for (let y = upTo.length - 1; y > 0; ) {
       const value = (upTo[y] as Int32Array)[to] as number;
@@ -119,17 +119,17 @@ export class BoardValues {
         return strip && low + (strip[to] as number) === value;
       }) as number;
       const band = bands[index] as Band;
-      const worth = (strips[index] as Int32Array)[to] as number;
+      const value = (strips[index] as Int32Array)[to] as number;
       const parts = this.layout.partsOf[band.heightClass] as number;
       const room = (xs[to] as number) - (xs[from] as number);
-      if (worth === (row[parts] as Int32Array)[room]) this.#addClean(parts, room, way);
-      else this.#addStained(index, from, to, way);
+      if (value === (row[parts] as Int32Array)[room]) this.#addClean(parts, room, pattern);
+      else this.#addDefective(index, from, to, pattern);
       y = band.low;
     }
   }
 
   /** Adds the parts of the best clean strip of a length, from the narrowest so many parts. */
-  #addClean(parts: number, length: number, way: Uint16Array): void {
+  #addClean(parts: number, length: number, pattern: Uint16Array): void {
     const { layout, value } = this;
     let room = length;
     for (let part = parts - 1; part >= 0; part--) {
@@ -142,12 +142,12 @@ export class BoardValues {
       )
         copies++;
       room -= copies * (layout.length[part] as number);
-      way[layout.parts[part] as number] = (way[layout.parts[part] as number] as number) + copies;
+      pattern[layout.parts[part] as number] = (pattern[layout.parts[part] as number] as number) + copies;
     }
   }
 
   /** Adds the parts of the best strip that runs past defects, from its right end. */
-  #addStained(index: number, from: number, to: number, way: Uint16Array): void {
+  #addDefective(index: number, from: number, to: number, pattern: Uint16Array): void {
     const { layout, value } = this;
     const { xs, ends, fits } = layout;
     const band = layout.bands[index] as Band;
@@ -174,13 +174,13 @@ export class BoardValues {
             (fit[part * places + place] as number) > 0 &&
             (best[place] as number) + (value[part] as number) === here
           ) {
-            way[layout.parts[part] as number] = (way[layout.parts[part] as number] as number) + 1;
+            pattern[layout.parts[part] as number] = (pattern[layout.parts[part] as number] as number) + 1;
             begin = place;
             break;
           }
       at = begin;
     }
-    this.#addClean(parts, (xs[at] as number) - (xs[from] as number), way);
+    this.#addClean(parts, (xs[at] as number) - (xs[from] as number), pattern);
   }
 
   #fillRest(): void {
@@ -259,19 +259,19 @@ export class BoardValues {
       const below = upTo[y - 1] as Int32Array;
       for (let to = from; to < places; to++) here[to] = below[to] as number;
       const to = bandsTo[y] as number[];
-      const stained: number[] = [];
+      const defective: number[] = [];
       for (const index of to) {
         const band = bands[index] as Band;
         const values = clean[band.heightClass] as Int32Array;
         const reach = firstStain(band, start, xs, xs.length);
         if (reach < last) {
-          stained.push(index);
+          defective.push(index);
           continue;
         }
         into.strips[index] = values;
         raise(here, upTo[band.low] as Int32Array, values, first, places);
       }
-      for (const index of stained) {
+      for (const index of defective) {
         const band = bands[index] as Band;
         const values = clean[band.heightClass] as Int32Array;
         const low = upTo[band.low] as Int32Array;
@@ -346,7 +346,7 @@ function newSection(layout: BoardLayout) {
 
 /** The last place along up to which a strip that begins at `start` is clean; past the last place where all of it is. */
 function firstStain(band: Band, start: number, xs: Int32Array, places: number): number {
-  const stain = band.stains.find(({ x2 }) => x2 > start);
+  const stain = band.defectiveStrips.find(({ x2 }) => x2 > start);
   if (!stain) return places;
   let low = 0;
   let high = places;
@@ -385,10 +385,10 @@ function cleanRows(layout: BoardLayout, value: Int32Array, count: Int32Array): I
       const taken = Math.min(copies, left);
       left -= taken;
       const span = taken * length;
-      const worth = taken * (value[part] as number);
-      if (worth > 0)
+      const profit = taken * (value[part] as number);
+      if (profit > 0)
         for (let at = size - 1; at >= span; at--) {
-          const candidate = (row[at - span] as number) + worth;
+          const candidate = (row[at - span] as number) + profit;
           if (candidate > (row[at] as number)) row[at] = candidate;
         }
     }

@@ -3,8 +3,8 @@ import type { BoardLayout } from './board-layout.js';
 import { BoardValues } from './board-values.js';
 
 /** What parts are worth such that boards can give least in proportion to what all parts are worth. */
-export interface FoundWorth {
-  worth: Int32Array;
+export interface FoundPrices {
+  profits: Int32Array;
   values: Map<BoardLayout, BoardValues>;
   /** What the boards give at most, over what all parts are worth: below 1 the parts cannot be cut from these boards. */
   ratio: number;
@@ -20,11 +20,11 @@ const scale = 1e7;
  *
  * Ways to cut are kept for the next set of boards.
  */
-export class PartWorth {
+export class DualPrices {
   readonly #highs: Highs;
   readonly #counts: Uint16Array;
   readonly #crosscutFirst: boolean;
-  readonly #ways = new Map<BoardLayout, Map<string, Uint16Array>>();
+  readonly #patterns = new Map<BoardLayout, Map<string, Uint16Array>>();
 
   constructor(highs: Highs, counts: Uint16Array, crosscutFirst: boolean) {
     this.#highs = highs;
@@ -37,7 +37,7 @@ export class PartWorth {
    * @param start  values to begin with
    * @param rounds  most rounds
    */
-  find(boards: BoardLayout[], start: Int32Array, rounds: number): FoundWorth {
+  find(boards: BoardLayout[], start: Int32Array, rounds: number): FoundPrices {
     const counts = this.#counts;
     const layouts = [...new Set(boards)];
     const copies = layouts.map((layout) => boards.filter((each) => each === layout).length);
@@ -62,13 +62,14 @@ export class PartWorth {
     try {
       model.options.set({ output_flag: false });
       layouts.forEach((layout, index) => {
-        for (const way of this.#ways.get(layout)?.values() ?? []) addWay(model, rows, rows.length + index, way);
+        for (const pattern of this.#patterns.get(layout)?.values() ?? [])
+          addPattern(model, rows, rows.length + index, pattern);
       });
       const among = { model, rows, layouts, copies };
       if (!this.#crosscutFirst) return this.#rounds(among, start, rounds, 'strips');
       // Strips over whole boards are among the ways too, and priced in a fiftieth of the time: their values are a good beginning.
-      const { worth, steps } = this.#rounds(among, start, rounds, 'strips', 0);
-      const found = this.#rounds(among, worth, rounds, 'sections');
+      const { profits, steps } = this.#rounds(among, start, rounds, 'strips', 0);
+      const found = this.#rounds(among, profits, rounds, 'sections');
       return { ...found, steps: found.steps + steps };
     } finally {
       model.dispose();
@@ -82,36 +83,36 @@ export class PartWorth {
     rounds: number,
     ways: 'strips' | 'sections',
     enough = 1,
-  ): FoundWorth {
+  ): FoundPrices {
     const counts = this.#counts;
-    let best: FoundWorth | undefined;
+    let best: FoundPrices | undefined;
     let steps = 0;
     let next: ArrayLike<number> = start;
     let pure = false;
     for (let round = 0; ; round++) {
-      const worth = scaled(next, counts);
-      const need = worth.reduce((sum, each, part) => sum + each * (counts[part] as number), 0);
+      const profits = scaled(next, counts);
+      const need = profits.reduce((sum, each, part) => sum + each * (counts[part] as number), 0);
       const values = new Map<BoardLayout, BoardValues>();
       let give = 0;
       layouts.forEach((layout, index) => {
-        const each = new BoardValues(layout, worth, ways === 'sections');
+        const each = new BoardValues(layout, profits, ways === 'sections');
         values.set(layout, each);
         steps += each.work;
         give += each.best * (copies[index] as number);
       });
       const ratio = give / need;
-      if (!best || ratio < best.ratio) best = { worth, values, ratio, steps };
+      if (!best || ratio < best.ratio) best = { profits, values, ratio, steps };
       best.steps = steps;
       if (ratio < enough || round === rounds) return best;
       let added = 0;
       layouts.forEach((layout, index) => {
-        const way = (values.get(layout) as BoardValues).bestWay(counts.length);
-        const kept = this.#ways.get(layout) ?? new Map<string, Uint16Array>();
-        this.#ways.set(layout, kept);
-        const key = String(way);
+        const pattern = (values.get(layout) as BoardValues).bestPattern(counts.length);
+        const kept = this.#patterns.get(layout) ?? new Map<string, Uint16Array>();
+        this.#patterns.set(layout, kept);
+        const key = String(pattern);
         if (kept.has(key)) return;
-        kept.set(key, way);
-        addWay(model, rows, rows.length + index, way);
+        kept.set(key, pattern);
+        addPattern(model, rows, rows.length + index, pattern);
         added++;
       });
       if (added === 0 && pure) return best;
@@ -125,25 +126,25 @@ export class PartWorth {
       });
       // Halfway between the best values so far and the programme's own: fewer rounds, since shadow prices jump about.
       pure = added === 0;
-      const centre = best.worth;
+      const centre = best.profits;
       next = pure ? dual : dual.map((each, part) => 0.5 * each + 0.5 * (centre[part] as number));
     }
   }
 }
 
-function addWay(model: Model, rows: number[], board: number, way: Uint16Array): void {
+function addPattern(model: Model, rows: number[], board: number, pattern: Uint16Array): void {
   const indices: number[] = [];
   const values: number[] = [];
   rows.forEach((part, row) => {
-    if ((way[part] as number) === 0) return;
+    if ((pattern[part] as number) === 0) return;
     indices.push(row);
-    values.push(way[part] as number);
+    values.push(pattern[part] as number);
   });
   model.addCol(0, 0, 1e30, { indices: [...indices, board], values: [...values, 1] });
 }
 
 /** Whole values whose sum over all parts is about ten million; each at least one, so that no part is forgotten. */
-function scaled(worth: ArrayLike<number>, counts: Uint16Array): Int32Array {
-  const total = counts.reduce((sum, count, part) => sum + count * (worth[part] as number), 0);
-  return Int32Array.from(counts, (_, part) => Math.max(1, Math.round(((worth[part] as number) / total) * scale)));
+function scaled(profits: ArrayLike<number>, counts: Uint16Array): Int32Array {
+  const total = counts.reduce((sum, count, part) => sum + count * (profits[part] as number), 0);
+  return Int32Array.from(counts, (_, part) => Math.max(1, Math.round(((profits[part] as number) / total) * scale)));
 }

@@ -9,10 +9,10 @@ import { pack } from './pack.js';
  * board's end when sections come first, at its upper edge when strips do. Each board keeps its parts (another sharing out of the
  * parts may leave more); for these parts the offcut is the largest wherever the exhaustive search ends within the work allowed.
  *
- * @param worth  values of the parts that lead the search
+ * @param profits  values of the parts that lead the search
  * @internal
  */
-export function keepOffcut(job: GridJob, cuttings: GridCutting[], worth: Int32Array): GridCutting[] {
+export function keepOffcut(job: GridJob, cuttings: GridCutting[], profits: Int32Array): GridCutting[] {
   let best: { area: number; cutting: GridCutting } | undefined;
   for (const cutting of cuttings) {
     const board = job.boards[cutting.board] as GridBoard;
@@ -23,7 +23,7 @@ export function keepOffcut(job: GridJob, cuttings: GridCutting[], worth: Int32Ar
     const area = (size: number) => (board[side] - size) * across;
     for (let low = 0; low < least - 1; ) {
       const middle = (low + least) >> 1;
-      const shorter = cutFrom(job, { ...board, [side]: middle }, cutting, worth);
+      const shorter = cutFrom(job, { ...board, [side]: middle }, cutting, profits);
       if (shorter) {
         found = shorter;
         least = Math.min(middle, usedOf(job, shorter));
@@ -40,7 +40,7 @@ function usedOf(job: GridJob, { sections }: GridCutting): number {
   return Math.max(...sections.flatMap(({ strips }) => strips.map(({ y2 }) => y2)));
 }
 
-function cutFrom(job: GridJob, board: GridBoard, { board: number, sections }: GridCutting, worth: Int32Array) {
+function cutFrom(job: GridJob, board: GridBoard, { board: number, sections }: GridCutting, profits: Int32Array) {
   const counts = new Uint16Array(job.parts.length);
   for (const { strips } of sections)
     for (const { places } of strips) for (const { part } of places) counts[part] = (counts[part] as number) + 1;
@@ -50,8 +50,8 @@ function cutFrom(job: GridJob, board: GridBoard, { board: number, sections }: Gr
     parts: job.parts.map((part, index) => ({ ...part, count: counts[index] as number })),
   };
   const crosscutFirst = job.firstCut === 'crosscut';
-  const values = new BoardValues(layOutBoard(alone, board), worth, crosscutFirst);
-  const guide = { worth, boards: [values] };
+  const values = new BoardValues(layOutBoard(alone, board), profits, crosscutFirst);
+  const guide = { profits, boards: [values] };
   const whole = { boards: [0], counts, guide, crosscutFirst };
   const { cuttings, impossible } = pack({ ...whole, limits: [], steps: 50_000 });
   const found = cuttings || impossible ? cuttings : beam({ ...whole, width: 4, branches: 6, steps: 20_000 }).cuttings;

@@ -4,7 +4,7 @@ import { keyOf, nextSections } from './sections.js';
 
 /** What parts are worth, in whole numbers, and what each board gives at most at these values. */
 export interface Valuation {
-  worth: Int32Array;
+  profits: Int32Array;
   boards: BoardValues[];
 }
 
@@ -49,12 +49,12 @@ export function pack(ask: {
   const { boards, counts, guide, limits, crosscutFirst } = ask;
   const boardsOf = ({ boards: all }: Valuation) => boards.map((board) => all[board] as BoardValues);
   const values = boardsOf(guide);
-  const budget = values.reduce((sum, board) => sum + board.best, 0) - totalWorth(guide.worth, counts);
+  const budget = values.reduce((sum, board) => sum + board.best, 0) - totalProfit(guide.profits, counts);
   if (budget < 0) return { cuttings: undefined, impossible: true, steps: 0 };
   const tests = limits.map((limit) => {
     const each = boardsOf(limit);
     const after = each.map((_, index) => each.slice(index + 1).reduce((sum, board) => sum + board.best, 0));
-    return { worth: limit.worth, rest: each.map(({ rest }) => rest), after };
+    return { profits: limit.profits, rest: each.map(({ rest }) => rest), after };
   });
   const ends = crosscutFirst ? 'all' : 'last';
   let steps = 0;
@@ -74,8 +74,9 @@ export function pack(ask: {
         if (seen.has(key)) return false;
         seen.add(key);
         return tests.every(
-          ({ worth, rest, after }) =>
-            totalWorth(worth, node.left) <= ((rest[index] as Int32Array)[place] as number) + (after[index] as number),
+          ({ profits, rest, after }) =>
+            totalProfit(profits, node.left) <=
+            ((rest[index] as Int32Array)[place] as number) + (after[index] as number),
         );
       });
       for (const node of nodes) {
@@ -111,9 +112,9 @@ export function pack(ask: {
 }
 
 /** What parts are worth in all. */
-export function totalWorth(worth: Int32Array, left: Uint16Array): number {
+export function totalProfit(profits: Int32Array, left: Uint16Array): number {
   let sum = 0;
-  for (let part = 0; part < left.length; part++) sum += (worth[part] as number) * (left[part] as number);
+  for (let part = 0; part < left.length; part++) sum += (profits[part] as number) * (left[part] as number);
   return sum;
 }
 

@@ -101,7 +101,7 @@ export function likelySections(
 function sectionSearch(values: BoardValues, held: SectionValues, left: Uint16Array): SectionSearch {
   const { layout } = values;
   const { xs, ys, bands, bandsTo, parts, ends: endsOf, fits, length, width, partsOf } = layout;
-  const worth = values.value;
+  const profits = values.value;
   const places = xs.length;
   const { from, row } = held;
   const start = xs[from] as number;
@@ -197,7 +197,7 @@ function sectionSearch(values: BoardValues, held: SectionValues, left: Uint16Arr
         strip.places.push({ part: number, x: last - room + taken * span, y: strip.y1 });
       now[number] = (now[number] as number) - copies;
       for (let taken = copies; taken >= 0; taken--) {
-        choose(upTo - 1, room - taken * span, value + taken * (worth[part] as number));
+        choose(upTo - 1, room - taken * span, value + taken * (profits[part] as number));
         if (taken > 0) {
           strip.places.pop();
           now[number] = (now[number] as number) + 1;
@@ -242,12 +242,12 @@ function sectionSearch(values: BoardValues, held: SectionValues, left: Uint16Arr
         let at = lastBefore(endsOf, row, from, end);
         while (at >= from && (fit[row + at] as number) === 0) at--;
         if (at < from) continue;
-        if (value + (worth[part] as number) + (best[at] as number) < need) continue;
+        if (value + (profits[part] as number) + (best[at] as number) < need) continue;
         const x = xs[at] as number;
         const y = (fit[row + at] as number) & 1 ? strip.y1 : strip.y2 - (width[part] as number);
         strip.places.unshift({ part: number, x, y });
         now[number] = (now[number] as number) - 1;
-        if (choose(at, value + (worth[part] as number))) longer = true;
+        if (choose(at, value + (profits[part] as number))) longer = true;
         now[number] = (now[number] as number) + 1;
         strip.places.shift();
         if (!complete) return true;
@@ -282,7 +282,7 @@ function sectionSearch(values: BoardValues, held: SectionValues, left: Uint16Arr
 }
 
 function cleanWithin(band: Band, from: number, to: number): boolean {
-  return !band.stains.some(({ x1, x2 }) => x2 > from && x1 < to);
+  return !band.defectiveStrips.some(({ x1, x2 }) => x2 > from && x1 < to);
 }
 
 /** Largest place at or after `from` whose end is no later than `end`; less than `from` where there is none. */

@@ -3,12 +3,12 @@ import { beam } from './beam.js';
 import { chooseBoards, type Demand } from './board-choice.js';
 import { type BoardLayout, layOutBoard } from './board-layout.js';
 import { BoardValues } from './board-values.js';
-import { PartWorth } from './dual-prices.js';
+import { DualPrices } from './dual-prices.js';
 import { twosToFours, withoutBoards } from './freed-boards.js';
 import type { GridBoard, GridCutting, GridJob } from './grid-job.js';
-import { areaWorth, bulkWorth, likeness, pricesOf } from './grid-worth.js';
 import { keepOffcut } from './keep-offcut.js';
 import { pack, type Valuation } from './pack.js';
+import { areaProfits, bulkProfits, likeness, pricesOf } from './profits.js';
 
 /** How far a job on the grid is solved. */
 export interface Solution {
@@ -58,7 +58,7 @@ class Search {
   #best: { cuttings: GridCutting[]; price: number; cost: number; area: number } | undefined;
   #steps = 0;
   readonly #highs: Highs | undefined;
-  readonly #partWorth: PartWorth | undefined;
+  readonly #dualPrices: DualPrices | undefined;
   /** Only plans below this price are wanted. */
   #limit = Number.POSITIVE_INFINITY;
 
@@ -74,7 +74,7 @@ class Search {
       return layout;
     });
     this.#counts = Uint16Array.from(job.parts, ({ count }) => count);
-    this.#area = this.#value(Int32Array.from(areaWorth(job)));
+    this.#area = this.#value(Int32Array.from(areaProfits(job)));
     this.#prices = pricesOf(job.boards);
     const seen = new Map<string, number>();
     this.#alike = job.boards.map((board, index) => {
@@ -84,7 +84,7 @@ class Search {
       return before;
     });
     this.#demand(this.#area);
-    this.#partWorth = highs && new PartWorth(highs, this.#counts, this.#crosscutFirst);
+    this.#dualPrices = highs && new DualPrices(highs, this.#counts, this.#crosscutFirst);
   }
 
   known(): Solution {
@@ -133,14 +133,14 @@ class Search {
     const { boards: values } = this.#area;
     const dear = (board: number) => (this.#prices[board] as number) / Math.max(1, (values[board] as BoardValues).best);
     const all = [...this.#prices.keys()].sort((a, b) => dear(a) - dear(b) || a - b);
-    const bulky = this.#value(Int32Array.from(bulkWorth(this.#job)));
+    const bulky = this.#value(Int32Array.from(bulkProfits(this.#job)));
     for (const width of [4, 20]) for (const guide of [this.#area, bulky]) this.#look(all, guide, width, 6);
   }
 
   /** Of the plans with these boards, one that leaves a large offcut. */
   keepOffcut(): void {
     if (this.#best)
-      this.#best = { ...this.#best, cuttings: keepOffcut(this.#job, this.#best.cuttings, this.#area.worth) };
+      this.#best = { ...this.#best, cuttings: keepOffcut(this.#job, this.#best.cuttings, this.#area.profits) };
   }
 
   /**
@@ -246,16 +246,16 @@ class Search {
   /** Whether a set of boards holds the parts, where that is found with little work; and the part values that tell most. */
   #decide(boards: number[]): { fits: boolean | undefined; guide: Valuation } {
     let guide = this.#area;
-    if (this.#partWorth) {
+    if (this.#dualPrices) {
       const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
-      const { worth, values, ratio, steps } = this.#partWorth.find(layouts, guide.worth, 60);
+      const { profits, values, ratio, steps } = this.#dualPrices.find(layouts, guide.profits, 60);
       this.#steps += steps;
       if (ratio < 1) {
-        guide = this.#value(worth, values);
+        guide = this.#value(profits, values);
         this.#demand(guide);
         return { fits: false, guide };
       }
-      guide = { worth, boards: this.#layouts.map((layout) => values.get(layout) as BoardValues) };
+      guide = { profits, boards: this.#layouts.map((layout) => values.get(layout) as BoardValues) };
     }
     if (this.#lookBothWays(boards, this.#area, 6)) return { fits: true, guide };
     const fits = this.#pack(boards, guide, 600_000);
@@ -333,19 +333,19 @@ class Search {
     return boards.reduce((sum, board) => sum + (this.#prices[board] as number), 0);
   }
 
-  #value(worth: Int32Array, known = new Map<BoardLayout, BoardValues>()): Valuation {
+  #value(profits: Int32Array, known = new Map<BoardLayout, BoardValues>()): Valuation {
     const boards = this.#layouts.map((layout) => {
       const found = known.get(layout);
-      const values = found ?? new BoardValues(layout, worth, this.#crosscutFirst);
+      const values = found ?? new BoardValues(layout, profits, this.#crosscutFirst);
       if (!found) this.#steps += values.work;
       known.set(layout, values);
       return values;
     });
-    return { worth, boards };
+    return { profits, boards };
   }
 
-  #demand({ worth, boards }: Valuation): void {
-    const need = this.#counts.reduce((sum, count, part) => sum + count * (worth[part] as number), 0);
+  #demand({ profits, boards }: Valuation): void {
+    const need = this.#counts.reduce((sum, count, part) => sum + count * (profits[part] as number), 0);
     this.#proofs.push({ gives: boards.map(({ best }) => Math.min(best, need)), need });
   }
 }

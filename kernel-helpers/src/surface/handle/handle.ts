@@ -53,8 +53,8 @@ export interface Handle {
   chord: number;
   /** Angle between its wall and the lid's top, degrees: 90 is upright. */
   wallAngle: number;
-  /** Straight way of the bit's middle; nothing for a pull. */
-  way: readonly [LidPoint, LidPoint] | undefined;
+  /** Straight path of the bit's middle; nothing for a pull. */
+  toolpath: readonly [LidPoint, LidPoint] | undefined;
   /** Wood under it. */
   remaining: number;
   /** Thickness the lid is milled to first. */
@@ -118,7 +118,7 @@ export function layOutHandle(input: HandleInput): Handle {
 }
 
 type Read = z.output<typeof fields>;
-type Shape = Pick<Handle, 'extent' | 'way' | 'profile'>;
+type Shape = Pick<Handle, 'extent' | 'toolpath' | 'profile'>;
 
 const shapes: Record<HandleKind, (read: Read, chord: number, field: LidField) => Shape> = {
   scoop(read, chord, field) {
@@ -132,7 +132,7 @@ const shapes: Record<HandleKind, (read: Read, chord: number, field: LidField) =>
     const travel = (width - chord) / 2;
     return {
       extent: { left: x - width / 2, right: x + width / 2, front: middle - chord / 2, back: middle + chord / 2 },
-      way: [
+      toolpath: [
         [x - travel, middle],
         [x + travel, middle],
       ],
@@ -151,7 +151,7 @@ const shapes: Record<HandleKind, (read: Read, chord: number, field: LidField) =>
     const round = hollow(middle, chord, read, field.thickness).filter(([y]) => y < touches);
     return {
       extent: { left: x - chord / 2, right: x + chord / 2, front: middle - chord / 2, back: end },
-      way: [
+      toolpath: [
         [x, middle],
         [x, middle + travel],
       ],
@@ -186,7 +186,7 @@ const shapes: Record<HandleKind, (read: Read, chord: number, field: LidField) =>
         front: front - foot,
         back: back + foot,
       },
-      way: undefined,
+      toolpath: undefined,
       profile: [
         [0, field.thickness],
         ...cove.map(([out, z]): LidPoint => [front - out, z]),

@@ -24,7 +24,7 @@ export const cuttingTimeFormula: Formula<'L' | 'F' | 'n' | 's'> = {
  * @param options.pass  most depth of one pass, in; a later pass goes only where wood is left
  * @returns length of all passes along the sloping way, and how often the bit is set down
  */
-export function wayOfTheBit(
+export function toolpath(
   lines: readonly CentreLine[],
   options: { slope: number; limit: number; pass: number },
 ): { length: number; starts: number } {

@@ -1,12 +1,12 @@
 import type { InscribedCircle, InscribedCircles } from './inscribed-circles.js';
 import { contourArea, type LidPoint } from './outline.js';
-import { thinned } from './simplify-line.js';
+import { simplifyLine } from './simplify-line.js';
 
 /** A sloping wall of a V-cut stroke: what lies nearest to one straight piece of the outline. */
 export interface Facet {
   points: readonly LidPoint[];
   /** Which way the wall looks, seen from above: a direction of length 1, away from its piece of the outline. */
-  looks: LidPoint;
+  normal: LidPoint;
 }
 
 /** Walls of a stroke, and the floor between them where the depth is limited. */
@@ -54,8 +54,8 @@ export function cutSurface(found: InscribedCircles, tolerance: number, reach: nu
     if (bends) chain.push(...(fans[at] ?? []).toReversed());
     const [from, to] = [place(start), place(at)];
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    const looks: LidPoint = [-(to[1] - from[1]) / length, (to[0] - from[0]) / length];
-    addWall(surface, [to, from, ...thinned(chain, tolerance).map(pointOf)], looks, from, reach);
+    const normal: LidPoint = [-(to[1] - from[1]) / length, (to[0] - from[0]) / length];
+    addWall(surface, [to, from, ...simplifyLine(chain, tolerance).map(pointOf)], normal, from, reach);
   }
   return surface;
 }
@@ -67,7 +67,7 @@ function isCorner({ samples }: InscribedCircles, i: number): boolean {
 }
 
 /** Inner circles around each sample, from the side of the next sample to that of the one before. */
-function fansAtSamples({ samples, circles, corners, across }: InscribedCircles): InscribedCircle[][] {
+function fansAtSamples({ samples, circles, corners, halfedges }: InscribedCircles): InscribedCircle[][] {
   const fans: InscribedCircle[][] = [];
   for (let edge = 0; edge < corners.length; edge++) {
     const sample = corners[edge] as number;
@@ -78,7 +78,7 @@ function fansAtSamples({ samples, circles, corners, across }: InscribedCircles):
       if (circle) fan.push(circle);
       const back = at % 3 === 0 ? at + 2 : at - 1;
       if (corners[back] === samples.previous[sample]) break;
-      at = across[back] as number;
+      at = halfedges[back] as number;
     }
     fans[sample] = fan;
   }
@@ -96,8 +96,8 @@ function addWall(
   const middle = points.reduce(([sumX, sumY], [px, py]) => [sumX + px, sumY + py] as LidPoint, [0, 0] as LidPoint);
   const [towardsX, towardsY] = [middle[0] / points.length - x, middle[1] / points.length - y];
   const size = Math.hypot(towardsX, towardsY) || 1;
-  const looks = plane ?? ([towardsX / size, towardsY / size] as LidPoint);
-  const distance = (point: LidPoint) => (point[0] - x) * looks[0] + (point[1] - y) * looks[1];
+  const normal = plane ?? ([towardsX / size, towardsY / size] as LidPoint);
+  const distance = (point: LidPoint) => (point[0] - x) * normal[0] + (point[1] - y) * normal[1];
   const wall: LidPoint[] = [];
   const foot: LidPoint[] = [];
   points.forEach((point, i) => {
@@ -110,7 +110,7 @@ function addWall(
     wall.push(meets);
     foot.push(meets);
   });
-  if (wall.length > 2) surface.facets.push({ points: wall, looks });
+  if (wall.length > 2) surface.facets.push({ points: wall, normal });
   surface.floorArea += Math.abs(contourArea(points)) - (wall.length > 2 ? Math.abs(contourArea(wall)) : 0);
   for (let i = 0; i + 1 < foot.length; i += 2) surface.floorEdge.push([foot[i] as LidPoint, foot[i + 1] as LidPoint]);
 }

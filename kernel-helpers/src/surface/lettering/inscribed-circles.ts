@@ -1,6 +1,6 @@
 import { Delaunay } from 'd3-delaunay';
 import type { LidPoint, Outline } from './outline.js';
-import { contains } from './point-in-polygon.js';
+import { pointInPolygon } from './point-in-polygon.js';
 import { type SampledOutline, sampled } from './sampled-outline.js';
 
 /** A circle inside an outline that touches it in at least two places: centre and radius, in. */
@@ -18,7 +18,7 @@ export interface InscribedCircles {
   /** Corners of the triangles, three each, as numbers of samples; counterclockwise. */
   corners: Uint32Array;
   /** The same edge seen from the neighbouring triangle; below zero where there is none. */
-  across: Int32Array;
+  halfedges: Int32Array;
 }
 
 /**
@@ -38,14 +38,14 @@ export function inscribedCircles(outline: Outline, spacing: number): InscribedCi
   // The library counts corners clockwise in y-up coordinates: with y turned down they run counterclockwise here.
   const mirrored = places.map((value, i) => (i % 2 === 1 ? -value : value));
   const { triangles, halfedges } = new Delaunay(mirrored);
-  const inside = contains(outline);
+  const inside = pointInPolygon(outline);
   const circles: (InscribedCircle | undefined)[] = [];
   for (let t = 0; t < triangles.length; t += 3) {
     const corners = [triangles[t], triangles[t + 1], triangles[t + 2]] as [number, number, number];
     const [x, y] = circumcentre(places, corners);
     circles.push(inside(x, y) ? { x, y, radius: clearance(samples, corners, x, y) } : undefined);
   }
-  return { samples, circles, corners: triangles, across: halfedges };
+  return { samples, circles, corners: triangles, halfedges };
 }
 
 /** The largest of them. */

@@ -6,7 +6,7 @@ import { ShopError } from '../../measure/shop-error.js';
 import { tape } from '../../measure/verdict.js';
 import type { SizedBox } from '../../piece/box/sized-box.js';
 import { connectedAreas } from './connected-areas.js';
-import { cuttingTimeFormula, wayOfTheBit } from './cutting-time.js';
+import { cuttingTimeFormula, toolpath } from './cutting-time.js';
 import { type CutSurface, cutSurface, type Facet } from './facets.js';
 import { type InscribedCircle, inscribedCircles, largestCircle } from './inscribed-circles.js';
 import { letteringFindings } from './lettering-findings.js';
@@ -15,7 +15,7 @@ import { type CentreLine, centreLines } from './medial-axis.js';
 import { ornamentPaths } from './ornament.js';
 import { type Contour, type Extent, extentOf, type LidPoint, type Outline, outlineArea } from './outline.js';
 import { placed, setText } from './set-text.js';
-import type { Face } from './typeface.js';
+import type { Typeface } from './typeface.js';
 import { vDepthFormula, vWidthFormula } from './v-groove.js';
 
 /** A simple ornament out of an SVG drawing, and where its middle lies from the middle of the text. */
@@ -35,7 +35,7 @@ export interface LetteringInput {
   box: SizedBox;
   /** One or more lines. */
   text: string;
-  face: Face;
+  face: Typeface;
   /** Height of a capital. */
   height: string | number;
   runs?: TextRuns;
@@ -146,7 +146,7 @@ const tolerance = 0.0005;
  * The width at each place is that of the largest circle inside the stroke there. Sizes are good to about 0.001 in: the face's
  * curves are straightened to 0.0005 in, and the middle lines come from points set along the outlines.
  *
- * @param input  see {@link LetteringInput}; face: see `letterFace`
+ * @param input  see {@link LetteringInput}; face: see `typeface`
  * @returns everything in inches, ready for `letteringPreview`, `letteringSection`, `letteringDxf`
  * @throws ShopError  one line: empty text; characters the face lacks; text too large, with the largest height that fits; a value
  *   that is not possible
@@ -175,7 +175,7 @@ export function layOutLettering(input: LetteringInput): Lettering {
   const widest = circles.map(largestCircle).reduce((most, circle) => (circle.radius > most.radius ? circle : most));
   const full = evaluate(vDepthFormula, { w: 2 * widest.radius, b: bitAngle });
   const deepest = { ...widest, depth: Math.min(full, depthLimit ?? Infinity) };
-  const way = wayOfTheBit(lines, { slope, limit: deepest.depth, pass: read.passDepth });
+  const path = toolpath(lines, { slope, limit: deepest.depth, pass: read.passDepth });
   const floorPasses = depthLimit === undefined ? 1 : Math.ceil(depthLimit / read.passDepth - 1e-9);
   const floorLength = (floorPasses * floorArea) / floorStep;
   const laidOut = {
@@ -186,11 +186,16 @@ export function layOutLettering(input: LetteringInput): Lettering {
     area: outlineArea(outlines),
     deepest,
     remaining: field.thickness - deepest.depth,
-    pathLength: way.length,
+    pathLength: path.length,
     floorLength,
-    starts: way.starts,
+    starts: path.starts,
     feed,
-    minutes: evaluate(cuttingTimeFormula, { L: way.length + floorLength, F: feed, n: way.starts, s: read.liftSeconds }),
+    minutes: evaluate(cuttingTimeFormula, {
+      L: path.length + floorLength,
+      F: feed,
+      n: path.starts,
+      s: read.liftSeconds,
+    }),
   };
   return { ...laidOut, findings: letteringFindings(laidOut, read) };
 }

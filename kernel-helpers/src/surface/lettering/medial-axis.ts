@@ -1,5 +1,5 @@
 import type { InscribedCircle, InscribedCircles } from './inscribed-circles.js';
-import { thinned } from './simplify-line.js';
+import { simplifyLine } from './simplify-line.js';
 
 /** A line that the point of the bit follows: circles whose radius is half the groove's width there. */
 export type CentreLine = readonly InscribedCircle[];
@@ -22,10 +22,10 @@ const cornerTurn = (35 * Math.PI) / 180;
  * @param tolerance  a line may stray by so much when it is thinned out, in
  */
 export function centreLines(found: InscribedCircles, tolerance: number): CentreLine[] {
-  const { circles, across, corners } = found;
+  const { circles, halfedges, corners } = found;
   const joined = new Map<number, number[]>();
-  for (let edge = 0; edge < across.length; edge++) {
-    const other = across[edge] as number;
+  for (let edge = 0; edge < halfedges.length; edge++) {
+    const other = halfedges[edge] as number;
     if (other < edge || !isMiddle(found, edge, other)) continue;
     const [a, b] = [Math.floor(edge / 3), Math.floor(other / 3)];
     joined.set(a, [...(joined.get(a) ?? []), b]);
@@ -63,7 +63,7 @@ export function centreLines(found: InscribedCircles, tolerance: number): CentreL
   return lines.map((line) => {
     const own = line.map((triangle) => circles[triangle] as InscribedCircle);
     const [first, last] = [line[0] as number, line.at(-1) as number];
-    return thinned([...intoCorner(first), ...own, ...intoCorner(last)], tolerance);
+    return simplifyLine([...intoCorner(first), ...own, ...intoCorner(last)], tolerance);
   });
 }
 

@@ -5,7 +5,7 @@ import type { LidPoint, Outline } from './outline.js';
  *
  * The pieces of the outline are sorted into strips by height once, so that each test looks at few of them.
  */
-export function contains(outline: Outline): (x: number, y: number) => boolean {
+export function pointInPolygon(outline: Outline): (x: number, y: number) => boolean {
   const pieces = outline.flatMap((contour) =>
     contour.map((from, i) => [from, contour[(i + 1) % contour.length] as LidPoint] as const),
   );

@@ -1,6 +1,6 @@
 import { ShopError } from '../../measure/shop-error.js';
 import { type Contour, type CurvedPath, extentOf, type LidPoint, straightened } from './outline.js';
-import type { Face } from './typeface.js';
+import type { Typeface } from './typeface.js';
 
 /** Letters in their places: closed lines of each, x along the text, y up from the lowest baseline, in. */
 export interface SetText {
@@ -21,7 +21,7 @@ export interface SetText {
  */
 export function setText(text: {
   text: string;
-  face: Face;
+  face: Typeface;
   height: number;
   spacing: number;
   lineStep: number;

@@ -1,7 +1,7 @@
 import type { InscribedCircle } from './inscribed-circles.js';
 
 /** Leaves out points that a straight step, with the radius changing evenly, passes by within the tolerance (Douglas and Peucker). */
-export function thinned(line: readonly InscribedCircle[], tolerance: number): InscribedCircle[] {
+export function simplifyLine(line: readonly InscribedCircle[], tolerance: number): InscribedCircle[] {
   const kept = new Uint8Array(line.length);
   kept[0] = kept[line.length - 1] = 1;
   const spans: [number, number][] = [[0, line.length - 1]];

@@ -2,18 +2,18 @@ import opentype, { type Glyph } from 'opentype.js';
 import type { CurvedPath, LidPoint, PathStep } from './outline.js';
 
 /** One letter of a face. Units of the face, y up from the baseline. */
-export interface FaceGlyph {
+export interface TypefaceGlyph {
   paths: readonly CurvedPath[];
   /** From its own start to the start of the next. */
   advance: number;
 }
 
 /** A face of letters, as lettering needs it. */
-export interface Face {
+export interface Typeface {
   /** Height of its capital H, units of the face. */
   capitalHeight: number;
   /** The glyph of a character; nothing where the face lacks it. */
-  glyph(character: string): FaceGlyph | undefined;
+  glyph(character: string): TypefaceGlyph | undefined;
   /** What is added between two characters, mostly less than zero. */
   kerning(left: string, right: string): number;
 }
@@ -24,7 +24,7 @@ export interface Face {
  * @param bytes  TrueType, OpenType or WOFF
  * @throws Error  bytes that are no font
  */
-export function readFace(bytes: Uint8Array): Face {
+export function readTypeface(bytes: Uint8Array): Typeface {
   // A copy with a buffer of its own: a Buffer's slice() is a view into the pool that it shares with other files.
   const font = opentype.parse(new Uint8Array(bytes).buffer);
   const found = (character: string): Glyph | undefined => {

@@ -1,6 +1,6 @@
 import DxfParser from 'dxf-parser';
 import { describe, expect, test } from 'vitest';
-import { letterFace } from '../../../../kernel-helpers/src/record/letter-face.js';
+import { typeface } from '../../../../kernel-helpers/src/record/typeface-file.js';
 import { letteringDxf, letteringSvg } from '../../../../kernel-helpers/src/show/drawing/lid/lettering-files.js';
 import { letteringPreview } from '../../../../kernel-helpers/src/show/drawing/lid/lettering-preview.js';
 import { lidDrawing } from '../../../../kernel-helpers/src/show/drawing/lid/lid-drawing.js';
@@ -12,7 +12,7 @@ import { chest } from '../../../surface/lettering/shapes.js';
 
 const lettering = layOutLettering({
   box: chest,
-  face: letterFace('plain'),
+  face: typeface('plain'),
   text: 'TEA 80',
   height: '1 in',
   depthLimit: '1/32 in',

@@ -85,9 +85,9 @@ export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, optio
 }
 
 /** Outline of a cut or a pull as it looks from above. @internal */
-export function handleShapes({ kind, extent, way, chord, bitRadius }: Handle): Shape[] {
+export function handleShapes({ kind, extent, toolpath, chord, bitRadius }: Handle): Shape[] {
   const { left, right, front, back } = extent;
-  if (!way) {
+  if (!toolpath) {
     const foot = { points: rectangle([left, right], [front, back]), type: 'thin', fill: 'none' } as const;
     const [r, top] = [
       bitRadius,
@@ -95,7 +95,7 @@ export function handleShapes({ kind, extent, way, chord, bitRadius }: Handle): S
     ];
     return r > 0 ? [foot, { points: top, type: 'outline', fill: grey }] : [foot];
   }
-  const [[fromX, fromY], [toX, toY]] = way;
+  const [[fromX, fromY], [toX, toY]] = toolpath;
   const round = (x: number, y: number, start: number, radius: number): LidPoint[] =>
     Array.from({ length: 25 }, (_, i) => start + (i * Math.PI) / 24).map(
       (angle): LidPoint => [x + radius * Math.cos(angle), y + radius * Math.sin(angle)],

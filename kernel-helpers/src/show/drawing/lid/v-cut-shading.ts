@@ -33,8 +33,8 @@ export function vCutShading({ facets, outlines, bitAngle }: Lettering, frame: Fr
   const fall = 1 / Math.tan((bitAngle * Math.PI) / 360);
   const steep = Math.hypot(1, fall);
   const byShade = new Map<string, string[]>();
-  for (const { points, looks } of facets) {
-    const lit = (looks[0] * fall * light[0] + looks[1] * fall * light[1] + light[2]) / steep;
+  for (const { points, normal } of facets) {
+    const lit = (normal[0] * fall * light[0] + normal[1] * fall * light[1] + light[2]) / steep;
     const tone = grey(lit);
     byShade.set(tone, [...(byShade.get(tone) ?? []), pathData([points], frame)]);
   }

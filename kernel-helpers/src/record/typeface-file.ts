@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { ShopError } from '../measure/shop-error.js';
-import { type Face, readFace } from '../surface/lettering/typeface.js';
+import { readTypeface, type Typeface } from '../surface/lettering/typeface.js';
 
 /** Faces that come with the daybook, each an open font (SIL Open Font License 1.1) out of its own package. */
 const files = {
@@ -11,24 +11,24 @@ const files = {
 };
 
 /** `roman`: cut capitals of old inscriptions; `book`: serifs of a printed page; `plain`: even strokes without serifs. */
-export type FaceName = keyof typeof files;
+export type TypefaceName = keyof typeof files;
 
-const read = new Map<FaceName, Face>();
+const read = new Map<TypefaceName, Typeface>();
 
 /**
  * A face of letters to cut.
  *
- * @param name  see {@link FaceName}
+ * @param name  see {@link TypefaceName}
  * @returns outlines as `layOutLettering` takes them; Latin letters with their accents
  * @throws ShopError  a name that is not one of the three; a font whose package is not installed
  */
-export function letterFace(name: FaceName | (string & {})): Face {
+export function typeface(name: TypefaceName | (string & {})): Typeface {
   if (!Object.hasOwn(files, name))
     throw new ShopError(`face: "${name}" given; possible: ${Object.keys(files).join(', ')} (the style of the letters)`);
-  const known = name as FaceName;
+  const known = name as TypefaceName;
   let face = read.get(known);
   if (!face) {
-    face = readFace(readFileSync(fontPath(files[known])));
+    face = readTypeface(readFileSync(fontPath(files[known])));
     read.set(known, face);
   }
   return face;

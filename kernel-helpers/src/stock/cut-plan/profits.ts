@@ -1,7 +1,7 @@
 import type { GridBoard, GridJob } from './grid-job.js';
 
 /** Area of each part, in units so coarse that all parts together come to less than a thousand million. */
-export function areaWorth(job: GridJob): number[] {
+export function areaProfits(job: GridJob): number[] {
   const areas = job.parts.map(({ length, width }) => length * width);
   const total = areas.reduce((sum, area, part) => sum + area * (job.parts[part]?.count ?? 0), 0);
   const unit = Math.max(1, total / 1e8);
@@ -9,10 +9,10 @@ export function areaWorth(job: GridJob): number[] {
 }
 
 /** As the area, with something added for parts that are long or wide, since they are the hard ones to place. */
-export function bulkWorth(job: GridJob): number[] {
+export function bulkProfits(job: GridJob): number[] {
   const longest = Math.max(...job.parts.map(({ length }) => length));
   const widest = Math.max(...job.parts.map(({ width }) => width));
-  return areaWorth(job).map((area, part) => {
+  return areaProfits(job).map((area, part) => {
     const { length, width } = job.parts[part] as GridJob['parts'][number];
     return Math.round(area * (1 + 0.5 * Math.max(length / longest, width / widest)));
   });

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { describe, expect, test } from 'vitest';
-import { letterFace } from '../../kernel-helpers/src/record/letter-face.js';
-import { readFace } from '../../kernel-helpers/src/surface/lettering/typeface.js';
+import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
+import { readTypeface } from '../../kernel-helpers/src/surface/lettering/typeface.js';
 
 describe.each(['roman', 'book', 'plain'])('the face %s', (name) => {
   test('has what a name and a year are written with', () => {
-    const face = letterFace(name);
+    const face = typeface(name);
     const lacking = [..."ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789&.,-'äöüßéñçøå"].filter(
       (character) => (face.glyph(character)?.paths.length ?? 0) === 0,
     );
@@ -14,7 +14,7 @@ describe.each(['roman', 'book', 'plain'])('the face %s', (name) => {
   });
 
   test('sets A and V closer than they stand alone', () => {
-    expect(letterFace(name).kerning('A', 'V')).toBeLessThan(0);
+    expect(typeface(name).kerning('A', 'V')).toBeLessThan(0);
   });
 });
 
@@ -24,9 +24,9 @@ test('a font is read from wherever its bytes lie, as in a pool that other files 
   );
   const pool = Buffer.alloc(font.length + 128, 'other');
   font.copy(pool, 64);
-  expect(readFace(pool.subarray(64, 64 + font.length)).capitalHeight).toBe(letterFace('plain').capitalHeight);
+  expect(readTypeface(pool.subarray(64, 64 + font.length)).capitalHeight).toBe(typeface('plain').capitalHeight);
 });
 
 test('a face that is none', () => {
-  expect(() => letterFace('gothic')).toThrow('face: "gothic" given; possible: roman, book, plain');
+  expect(() => typeface('gothic')).toThrow('face: "gothic" given; possible: roman, book, plain');
 });
