@@ -59,11 +59,11 @@ describe('a three-point estimate', () => {
     // Density 5 x^4, or 5 (1 - x)^4: the share below x is x^5, or 1 - (1 - x)^5. The table is straight between its steps.
     for (let percent = 2; percent <= 98; percent += 2) {
       const share = percent / 100;
-      expect(threePointQuantile([0, 1, 1])(share)).toBeCloseTo(share ** 0.2, 4);
-      expect(threePointQuantile([0, 0, 1])(share)).toBeCloseTo(1 - (1 - share) ** 0.2, 4);
+      expect(pertQuantile([0, 1, 1])(share)).toBeCloseTo(share ** 0.2, 4);
+      expect(pertQuantile([0, 0, 1])(share)).toBeCloseTo(1 - (1 - share) ** 0.2, 4);
     }
     // On a step of the table Simpson's rule and a straight line within a cell are all that is between it and the truth.
-    expect(Math.abs(threePointQuantile([0, 1, 1])(1 / 2) - 2 ** -0.2)).toBeLessThan(1e-5);
+    expect(Math.abs(pertQuantile([0, 1, 1])(1 / 2) - 2 ** -0.2)).toBeLessThan(1e-5);
   });
 
   it('is never below its least nor above its most, and rises with the share', () => {

@@ -119,10 +119,10 @@ export class BoardValues {
         return strip && low + (strip[to] as number) === value;
       }) as number;
       const band = bands[index] as Band;
-      const value = (strips[index] as Int32Array)[to] as number;
+      const ofStrip = (strips[index] as Int32Array)[to] as number;
       const parts = this.layout.partsOf[band.heightClass] as number;
       const room = (xs[to] as number) - (xs[from] as number);
-      if (value === (row[parts] as Int32Array)[room]) this.#addClean(parts, room, pattern);
+      if (ofStrip === (row[parts] as Int32Array)[room]) this.#addClean(parts, room, pattern);
       else this.#addDefective(index, from, to, pattern);
       y = band.low;
     }
@@ -195,10 +195,10 @@ export class BoardValues {
     const clean = this.#cleanSections();
     for (let from = last - 1; from >= 0; from--) {
       const start = xs[from] as number;
-      const stain = Math.min(...board.defects.filter(({ x2 }) => x2 > start).map(({ x1 }) => x1));
+      const defect = Math.min(...board.defects.filter(({ x2 }) => x2 > start).map(({ x1 }) => x1));
       let best = rest[from + 1] as number;
       let to = from + 1;
-      for (; to <= last && (xs[to] as number) <= stain; to++)
+      for (; to <= last && (xs[to] as number) <= defect; to++)
         best = Math.max(best, (clean[(xs[to] as number) - start] as number) + (rest[to] as number));
       // Sections with defects are worth looking at only where clean ones of their length would give more.
       let first = 0;
@@ -281,7 +281,7 @@ export class BoardValues {
         }
         const own = into.own[index] ?? new Int32Array(xs.length);
         into.own[index] = own;
-        this.#stainedStrip(index, from, last, values, own, value);
+        this.#defectiveStrip(index, from, last, values, own, value);
         into.strips[index] = own;
         raise(here, low, own, first, places);
       }
@@ -290,7 +290,7 @@ export class BoardValues {
   }
 
   /** A strip that runs past defects: parts one after the other, each where it is clear under itself. */
-  #stainedStrip(
+  #defectiveStrip(
     index: number,
     from: number,
     last: number,
@@ -346,13 +346,13 @@ function newSection(layout: BoardLayout) {
 
 /** The last place along up to which a strip that begins at `start` is clean; past the last place where all of it is. */
 function firstStain(band: Band, start: number, xs: Int32Array, places: number): number {
-  const stain = band.defectiveStrips.find(({ x2 }) => x2 > start);
-  if (!stain) return places;
+  const defect = band.defectiveStrips.find(({ x2 }) => x2 > start);
+  if (!defect) return places;
   let low = 0;
   let high = places;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((xs[middle] as number) > stain.x1) high = middle;
+    if ((xs[middle] as number) > defect.x1) high = middle;
     else low = middle + 1;
   }
   return low - 1;
