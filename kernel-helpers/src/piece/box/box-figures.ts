@@ -19,7 +19,7 @@ export const massFormula: Formula<'V' | 'G' | 'M'> = {
   source: 'definition of specific gravity and moisture content; Wood Handbook FPL-GTR-190, chapter 4 (from memory)',
 };
 
-/** What a box weighs, holds and takes up. */
+/** What a box weighs, holds and takes up. No sheet takes it yet: kept for packing and sending. */
 export interface BoxFigures {
   /** Wood, plywood included, less grooves, rabbets and what the joints share. Cubic inches. */
   woodVolume: number;

@@ -21,7 +21,7 @@ export const compartmentFormula: Formula<'I' | 'n' | 't'> = {
   source: 'common practice, no source',
 };
 
-/** Dividers that part the inside of a box or a tray. Inches. */
+/** Dividers that part the inside of a box or a tray. Inches. No sheet takes them yet: kept for boxes fitted out inside. */
 export interface Dividers {
   parts: PiecePart[];
   /** Clear size of each compartment. */

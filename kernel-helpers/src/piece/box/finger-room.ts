@@ -14,7 +14,7 @@ const fields = z.strictObject({
 });
 
 /**
- * Whether what lies on the bottom can be reached.
+ * Whether what lies on the bottom can be reached. No sheet takes it yet: kept for the sizing of a box by what goes in.
  *
  * A box shallower than the fingers are long needs room for finger and thumb only; a deeper one needs the hand's width one way and
  * its thickness the other.

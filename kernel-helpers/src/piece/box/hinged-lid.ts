@@ -6,7 +6,7 @@ import { judge, rounding, tape } from '../../measure/verdict.js';
 import type { PiecePart } from '../piece.js';
 import type { OpenBox } from './open-box.js';
 
-/** A lid on two butt hinges. Inches. */
+/** A lid on two butt hinges. Inches. No sheet takes it yet: kept for boxes with lids of other kinds. */
 export interface HingedLid {
   parts: PiecePart[];
   hinges: {

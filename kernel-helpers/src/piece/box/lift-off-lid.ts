@@ -7,7 +7,7 @@ import { movement } from '../../wood/movement.js';
 import type { PiecePart } from '../piece.js';
 import type { OpenBox } from './open-box.js';
 
-/** A lid that is lifted off. Inches. */
+/** A lid that is lifted off. Inches. No sheet takes it yet: kept for boxes with lids of other kinds. */
 export interface LiftOffLid {
   /** The lid, and two battens where it has them. */
   parts: PiecePart[];

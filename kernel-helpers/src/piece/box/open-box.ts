@@ -7,7 +7,7 @@ type LidField = 'lidThickness' | 'tongueThickness' | 'lidGrooveDepth' | 'lidClea
 /** What may be typed for a box without its lid. */
 export type OpenBoxBrief = Omit<BoxBrief, LidField>;
 
-/** A box to which a lid of another kind, or none, is fitted. Inches. */
+/** A box to which a lid of another kind, or none, is fitted. Inches. No sheet takes it yet: kept for such boxes. */
 export interface OpenBox {
   design: Omit<BoxDesign, LidField>;
   /** Two sides, front and back of one height, and the bottom. */

@@ -5,7 +5,7 @@ import { ShopError } from '../../measure/shop-error.js';
 import { judge, tape } from '../../measure/verdict.js';
 import type { Piece } from '../piece.js';
 
-/** A tray that stands in a box. Inches. */
+/** A tray that stands in a box. Inches. No sheet takes it yet: kept for boxes fitted out inside. */
 export interface Tray extends Piece {
   inside: { length: number; width: number; depth: number };
   /** Clear depth left under it, or over it when it stands on the bottom. */
