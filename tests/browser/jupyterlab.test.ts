@@ -46,7 +46,7 @@ test('a saved sheet shows its pictures before anyone trusts it', async () => {
 });
 
 test('a changed parameter changes the plot, the width to plane and the record', async () => {
-  const year = page.locator('.jp-CodeCell', { hasText: 'show(lidClearancePlot(fit, ' }).locator('img');
+  const year = page.locator('.jp-CodeCell', { hasText: 'show(clearancePlot({ fit' }).locator('img');
   const plotBefore = await year.getAttribute('src');
   const widthBefore = recordedWidth();
   expect(await sheetText()).toContain(widthBefore);

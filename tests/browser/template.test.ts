@@ -9,7 +9,7 @@ import { drawnDrawer } from '../../kernel-helpers/src/piece/drawer/drawn-drawer.
 import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
 import { jointTemplate } from '../../kernel-helpers/src/show/drawing/joint-template.js';
 import { letteringTemplate } from '../../kernel-helpers/src/show/drawing/lid/lettering-template.js';
-import { pieceStick, storyStick } from '../../kernel-helpers/src/show/drawing/story-stick.js';
+import { storyStick } from '../../kernel-helpers/src/show/drawing/story-stick.js';
 import { layOutHandle } from '../../kernel-helpers/src/surface/handle/handle.js';
 import { layOutLettering } from '../../kernel-helpers/src/surface/lettering/lettering.js';
 import { yearOfAir } from '../../kernel-helpers/src/wood/air/air.js';
@@ -217,7 +217,7 @@ test('no label lies over another, in tape, in millimetres or both, on long boxes
 test('the stick of any piece is as long as the piece, and no label lies over another', async () => {
   const sizes = { species: 'cherry-black', width: '31 1/4 in', height: '47 3/8 in', depth: '11 in', shelves: 4 };
   const bookcase = sizeBookcase({ ...sizes, backThickness: '13/64 in' });
-  await page.setContent(pieceStick(drawnBookcase(bookcase), { lengths: 'both' }));
+  await page.setContent(storyStick(drawnBookcase(bookcase), { lengths: 'both' }));
   expect(await clashes()).toEqual([]);
   const [across] = await onPaper('section:first-of-type .stick');
   closeTo((across?.bottom ?? 0) - (across?.top ?? 0), 31.25);
@@ -228,7 +228,7 @@ test('the stick of any piece is as long as the piece, and no label lies over ano
     air: yearOfAir({ place: 'chicago-ohare' }),
   };
   const drawer = sizeDrawer({ ...moving, opening: '3 in', openingWidth: '9 in', openingDepth: '12 in' });
-  await page.setContent(pieceStick(drawnDrawer(drawer), { lengths: 'both' }));
+  await page.setContent(storyStick(drawnDrawer(drawer), { lengths: 'both' }));
   expect(await clashes()).toEqual([]);
 });
 

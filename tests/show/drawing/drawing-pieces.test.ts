@@ -12,7 +12,7 @@ import { sizeSolidTop } from '../../../kernel-helpers/src/piece/solid-top/solid-
 import { explodedView } from '../../../kernel-helpers/src/show/drawing/exploded-view.js';
 import { projected } from '../../../kernel-helpers/src/show/drawing/kit/projection.js';
 import { pieceDrawing } from '../../../kernel-helpers/src/show/drawing/piece-drawing.js';
-import { pieceStick } from '../../../kernel-helpers/src/show/drawing/story-stick.js';
+import { storyStick } from '../../../kernel-helpers/src/show/drawing/story-stick.js';
 import { svgFile } from '../../../kernel-helpers/src/show/kit/svg-file.js';
 import { cherry } from '../../piece/box/cherry.js';
 import { drawingOf } from '../drawing-text.js';
@@ -107,7 +107,7 @@ it("shows a shelf's ends in their dadoes from the front and dashes the shelf beh
 });
 
 it('the story stick of a bookcase marks every dado, those of both sides as one', () => {
-  const stick = pieceStick(bookcase);
+  const stick = storyStick(bookcase);
   for (const mark of [
     '2 in: bottom, back',
     '13 5/16 in: shelf',

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lidFit } from '../../../kernel-helpers/src/fit/lid-fit.js';
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
-import { type LidYear, lidClearancePlot } from '../../../kernel-helpers/src/show/plots/clearance-plot.js';
+import { clearancePlot, type LidYear } from '../../../kernel-helpers/src/show/plots/clearance-plot.js';
 import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
 import { elementsOf } from '../read-html.js';
 import { cutOff, overlaps, pictureOf } from '../read-svg.js';
@@ -25,7 +25,7 @@ const fit = walnutLid('chicago-ohare');
 
 /** Inches at a height in the picture, by the labels of the axis. */
 function scaleOf(year: LidYear) {
-  const picture = pictureOf(lidClearancePlot(year));
+  const picture = pictureOf(clearancePlot({ fit: year }));
   const ticks = picture
     .all('[aria-label="y-axis tick label"] text')
     .map((tick) => ({ inches: Number(tick.textContent.replace('\u2212', '-')), y: picture.place(tick).y }));
@@ -62,7 +62,7 @@ describe('the year of a lid', () => {
   });
 
   it('tells in words what it shows', () => {
-    const { text } = lidClearancePlot(fit);
+    const { text } = clearancePlot({ fit });
     const tightest = [...fit.byMonth].sort((a, b) => a.clearance - b.clearance)[0];
     expect(elementsOf(text, 'img')[0]?.getAttribute('alt')).toContain(`at ${tightest?.clearance.toFixed(3)} in`);
     expect(elementsOf(text, 'figcaption')[0]?.textContent).toContain(
@@ -71,14 +71,14 @@ describe('the year of a lid', () => {
   });
 
   it('says panel or drawer where it is one', () => {
-    const { text } = lidClearancePlot(fit, [], 'tape', 'panel');
+    const { text } = clearancePlot({ fit, part: 'panel' });
     expect(elementsOf(text, 'img')[0]?.getAttribute('alt')).toContain('Clearance of the panel by month');
     expect(elementsOf(text, 'figcaption')[0]?.textContent).toMatch(/^The panel is tightest/);
   });
 
   it('names the months in which the band crosses a limit', () => {
     const byMonth = fit.byMonth.map((month) => (month.month === 8 ? { ...month, low: -0.01 } : month));
-    expect(elementsOf(lidClearancePlot({ ...fit, byMonth }).text, 'figcaption')[0]?.textContent).toContain(
+    expect(elementsOf(clearancePlot({ fit: { ...fit, byMonth } }).text, 'figcaption')[0]?.textContent).toContain(
       'The band crosses a limit in August.',
     );
   });
@@ -95,7 +95,7 @@ describe('the year of a lid', () => {
           low: month.low + by,
           high: month.high + by,
         }));
-        const picture = pictureOf(lidClearancePlot({ ...lid, byMonth }));
+        const picture = pictureOf(clearancePlot({ fit: { ...lid, byMonth } }));
         expect(overlaps(picture.labels)).toEqual([]);
         expect(cutOff(picture.labels, picture)).toEqual([]);
       }),
@@ -105,7 +105,7 @@ describe('the year of a lid', () => {
 
   it('is drawn for figures no lid ever has', () => {
     const byMonth = fit.byMonth.map(({ month }) => ({ month, clearance: month * 1e6, low: -1e7, high: 1e8 }));
-    expect(pictureOf(lidClearancePlot({ ...fit, byMonth })).labels.length).toBeGreaterThan(12);
+    expect(pictureOf(clearancePlot({ fit: { ...fit, byMonth } })).labels.length).toBeGreaterThan(12);
   });
 
   it('keeps them apart in whatever months the lid is tightest and loosest', () => {
@@ -119,7 +119,7 @@ describe('the year of a lid', () => {
             return { month: i + 1, clearance, low: clearance - 0.012, high: clearance + 0.012 };
           });
           const picture = pictureOf(
-            lidClearancePlot({ byMonth, limits: { leastClearance: 0.01, mostClearance: 0.15 } }),
+            clearancePlot({ fit: { byMonth, limits: { leastClearance: 0.01, mostClearance: 0.15 } } }),
           );
           expect(overlaps(picture.labels)).toEqual([]);
           expect(cutOff(picture.labels, picture)).toEqual([]);

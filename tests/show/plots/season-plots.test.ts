@@ -5,7 +5,7 @@ import { lidFit } from '../../../kernel-helpers/src/fit/lid-fit.js';
 import { lidSensitivity } from '../../../kernel-helpers/src/fit/lid-sensitivity.js';
 import { equilibriumByMonth } from '../../../kernel-helpers/src/fit/seasonal-fit.js';
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
-import { lidClearancePlot } from '../../../kernel-helpers/src/show/plots/clearance-plot.js';
+import { clearancePlot } from '../../../kernel-helpers/src/show/plots/clearance-plot.js';
 import { lidTornadoPlot } from '../../../kernel-helpers/src/show/plots/lid-tornado-plot.js';
 import { dryingPlot, moistureYearPlot } from '../../../kernel-helpers/src/show/plots/moisture-plots.js';
 import { oddsPlot } from '../../../kernel-helpers/src/show/plots/odds-plot.js';
@@ -90,10 +90,13 @@ describe('moisture through the year', () => {
 describe('a lid measured later', () => {
   it('is drawn on the predicted band, and counted', () => {
     const july = fit.byMonth[6]?.clearance ?? 0;
-    const plot = lidClearancePlot(fit, [
-      { date: '2027-07-20', clearance: july },
-      { date: '2028-01-10', clearance: 0.2 },
-    ]);
+    const plot = clearancePlot({
+      fit,
+      measured: [
+        { date: '2027-07-20', clearance: july },
+        { date: '2028-01-10', clearance: 0.2 },
+      ],
+    });
     const picture = pictureOf(plot);
     expect(texts(picture)).toEqual(expect.arrayContaining(['2027-07-20', '2028-01-10']));
     expect(plot.text).toContain('1 of 2 in the band');

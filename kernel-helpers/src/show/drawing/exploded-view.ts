@@ -1,4 +1,5 @@
 import { type DrawnPiece, extent, type Solid, type Span } from '../../piece/drawn-piece.js';
+import { capital } from '../kit/capital.js';
 import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import { spreadApart } from '../kit/label-places.js';
@@ -62,8 +63,8 @@ export function explodedView(piece: DrawnPiece): DisplayItem {
   return figure({
     svg: svgPicture(pageWidth, height, [...drawn, ...labelled]),
     width: pageWidth,
-    alt: `${upper(piece.name)} taken apart, from the front, the right and above: ${names.join(', ')}.`,
-    caption: `${upper(piece.name)}, its parts as they go together. ${piece.assembly} Joints and grooves are left out.`,
+    alt: `${capital(piece.name)} taken apart, from the front, the right and above: ${names.join(', ')}.`,
+    caption: `${capital(piece.name)}, its parts as they go together. ${piece.assembly} Joints and grooves are left out.`,
   });
 }
 
@@ -160,8 +161,4 @@ function mustComeFirst(a: Solid, b: Solid): boolean {
 
 function toPlaces(value: number): number {
   return Math.round(value * 1000) / 1000;
-}
-
-function upper(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

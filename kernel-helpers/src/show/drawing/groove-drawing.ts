@@ -1,6 +1,7 @@
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import { ShopError } from '../../measure/shop-error.js';
 import type { SizedBox } from '../../piece/box/sized-box.js';
+import { capital } from '../kit/capital.js';
 import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import type { Dimension, Side } from './kit/dimension.js';
@@ -117,8 +118,4 @@ function vertical(x: number, from: number, to: number): Shape['points'] {
     [x, from],
     [x, to],
   ];
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
 }

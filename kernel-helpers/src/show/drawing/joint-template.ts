@@ -1,4 +1,5 @@
 import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
+import { capital } from '../kit/capital.js';
 import { element, ink } from '../kit/svg.js';
 import { jointSettings } from './joint-drawing.js';
 import { type DrawingOptions, lengthText } from './kit/lengths.js';
@@ -51,12 +52,11 @@ function wrap(layout: CornerLayout): Piece {
   );
   const folds = [first, second].map((x) => upright(x, boardWidth, { 'stroke-dasharray': '2 1' }));
   const outline = polygon('board', corners(width, boardWidth), 'none');
-  return piece(
-    `${board.first[0]?.toUpperCase()}${board.first.slice(1)}: outside face, end${bothFaces ? ', inside face' : ''}`,
-    width,
-    boardWidth,
-    [...waste, outline, ...folds],
-  );
+  return piece(`${capital(board.first)}: outside face, end${bothFaces ? ', inside face' : ''}`, width, boardWidth, [
+    ...waste,
+    outline,
+    ...folds,
+  ]);
 }
 
 /** Paper for the other board's end, outside face at the left. */

@@ -1,4 +1,5 @@
 import { type DrawnPiece, extent, type ViewName } from '../../piece/drawn-piece.js';
+import { capital } from '../kit/capital.js';
 import type { DisplayItem } from '../kit/display.js';
 import { figure } from '../kit/figure.js';
 import type { Dimension } from './kit/dimension.js';
@@ -25,7 +26,7 @@ export function pieceDrawing(piece: DrawnPiece, options: DrawingOptions = {}): D
     svg,
     width,
     alt: `Plan, front and right side of ${piece.name}: ${overall}; ${sizes}.`,
-    caption: `${upper(piece.name)} to scale, plan over front, right side at the right: ${overall}. Dashed edges lie behind others, the dash-dotted line is the middle.`,
+    caption: `${capital(piece.name)} to scale, plan over front, right side at the right: ${overall}. Dashed edges lie behind others, the dash-dotted line is the middle.`,
   });
 }
 
@@ -36,7 +37,7 @@ function viewsOf(piece: DrawnPiece, show: (inches: number) => string): Record<Vi
     const own = piece.sizes.filter((size) => size.view === name);
     const openings = (piece.openings ?? []).filter((opening) => opening.view === name);
     return {
-      name: upper(name),
+      name: capital(name),
       width: across,
       height: up,
       shapes: [
@@ -70,8 +71,4 @@ function middle(at: number, height: number): Shape {
     ],
     type: 'centre',
   };
-}
-
-function upper(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

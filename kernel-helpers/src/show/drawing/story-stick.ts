@@ -23,37 +23,29 @@ const hint = 'The upper end of each stick is its zero. Mark the wood from it, no
 const thin = { stroke: ink, 'stroke-width': 0.2 };
 
 /**
- * Three story sticks of a box at full size on paper: along its length, across its width and up its height, with every
- * place that is marked on the wood. Glue them to a stick and mark from it instead of from a rule.
+ * Three story sticks at full size on paper, with every place that is marked on the wood: along a box, across it and up its height;
+ * of any other piece from left to right, from front to back and upwards, where each part begins and ends. Glue them to a
+ * stick and mark from it instead of from a rule.
  *
- * @param box  as `sizeBox` returns it; inches
+ * @param piece  a box as `sizeBox` returns it, or a piece as `drawnBookcase`, `drawnDrawer` and the like do; inches
  * @param options  how sizes are shown
  * @returns a whole HTML document to print on A4 or Letter; it loads nothing
  */
-export function storyStick(box: MarkedBox, options: DrawingOptions = {}): string {
+export function storyStick(piece: MarkedBox | DrawnPiece, options: DrawingOptions = {}): string {
   const show = lengthText(options);
-  const sticks = [
-    stick('Length, from the front', alongMarks(box, 'length'), show),
-    stick('Width, from the left', alongMarks(box, 'width'), show),
-    stick('Height, from the lower edge', heightMarks(box), show),
-  ];
-  return templateDocument('Story stick', hint, sticks);
-}
-
-/**
- * Three story sticks of any piece: from left to right, from front to back and upwards, with the places where each part begins and ends.
- *
- * @param piece  as `drawnBookcase`, `drawnDrawer` and the like return it; inches
- * @param options  how sizes are shown
- * @returns a whole HTML document to print on A4 or Letter; it loads nothing
- */
-export function pieceStick(piece: DrawnPiece, options: DrawingOptions = {}): string {
-  const show = lengthText(options);
-  const sticks = [
-    stick('From left to right', partMarks(piece, 'x'), show),
-    stick('From front to back', partMarks(piece, 'y'), show),
-    stick('Upwards, from the lower edge', partMarks(piece, 'z'), show),
-  ];
+  const marks: [string, Mark[]][] =
+    'solids' in piece
+      ? [
+          ['From left to right', partMarks(piece, 'x')],
+          ['From front to back', partMarks(piece, 'y')],
+          ['Upwards, from the lower edge', partMarks(piece, 'z')],
+        ]
+      : [
+          ['Length, from the front', alongMarks(piece, 'length')],
+          ['Width, from the left', alongMarks(piece, 'width')],
+          ['Height, from the lower edge', heightMarks(piece)],
+        ];
+  const sticks = marks.map(([name, places]) => stick(name, places, show));
   return templateDocument('Story stick', hint, sticks);
 }
 

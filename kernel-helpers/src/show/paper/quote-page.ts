@@ -4,6 +4,7 @@ import type { Quote } from '../../money/quote.js';
 import type { Brief } from '../../piece/brief.js';
 import type { PieceKind, SizedPiece } from '../../piece/piece.js';
 import { woodName } from '../../wood/species.js';
+import { capital } from '../kit/capital.js';
 import { longDay } from '../kit/day-text.js';
 import { escapeHtml } from '../kit/escape.js';
 import { nonBreaking } from '../kit/table.js';
@@ -61,7 +62,7 @@ export function quotePage(content: ClientQuote): string {
   const { price, net, tax, deposit, balance, validUntil } = quote;
   const length = (inches: number) => nonBreaking(formatLength(inches, { system: brief.units, denominator: 64 }));
   const size = (...sides: number[]) => sides.map(length).join(' x ');
-  const wood = sentenceStart(woodName(brief.species));
+  const wood = capital(woodName(brief.species));
   const plywood = piece.parts.filter(({ material }) => material === 'plywood').map(({ name }) => name);
   const what: [string, string][] = [
     ['Piece', `${brief.piece}: ${kinds[piece.kind]}`],
@@ -123,8 +124,6 @@ tr:has(.number) th { width: auto; color: inherit; }
 function row(name: string, html: string, kind = ''): string {
   return `<tr><th scope="row">${escapeHtml(name)}</th><td${kind && ` class="${kind}"`}>${html}</td></tr>`;
 }
-
-const sentenceStart = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const percent = (rate: number) => `${Number((100 * rate).toFixed(3))} %`;
 

@@ -13,6 +13,13 @@ export type LidYear = Pick<LidFit, 'limits'> & {
   byMonth: Month[];
 };
 
+interface Clearance {
+  fit: LidYear;
+  part?: string;
+  units?: 'tape' | 'mm' | 'both';
+  measured?: readonly LidMeasured[];
+}
+
 type Month = Pick<LidFit['byMonth'][0], 'month' | 'clearance' | 'low' | 'high'>;
 type Ring = Pick<LidMeasured, 'date' | 'clearance'>;
 
@@ -29,17 +36,12 @@ const beyond = 30;
  * Clearance of a sliding lid, or of another part that moves in its place, over the twelve months: the middling board as a line, nine boards in ten as a band, and the
  * two limits, below which it binds and above which it loses its hold. Everything is labelled where it stands.
  *
- * @param fit  as `lidFit` returns it; inches
- * @param measured  play of the delivered lid, measured later: drawn as rings where they fall in the year
- * @param units  millimetres for `mm`, else inches
- * @param what  the part: `lid`, `panel`, `drawer`
+ * @param clearance.fit  as `lidFit` returns it; inches
+ * @param clearance.part  which part: `lid`, `panel`, `drawer`
+ * @param clearance.units  millimetres for `mm`, else inches
+ * @param clearance.measured  play of the delivered lid, measured later: drawn as rings where they fall in the year
  */
-export function lidClearancePlot(
-  fit: LidYear,
-  measured: readonly LidMeasured[] = [],
-  units: 'tape' | 'mm' | 'both' = 'tape',
-  what = 'lid',
-): DisplayItem {
+export function clearancePlot({ fit, part = 'lid', units = 'tape', measured = [] }: Clearance): DisplayItem {
   const scale = caliperScale(units);
   const { byMonth, limits, rings } = inUnit(fit, measured, scale.perInch);
   const reading = (length: number) => `${length.toFixed(scale.decimals).replace('-', '\u2212')} ${scale.unit}`;
@@ -101,7 +103,7 @@ export function lidClearancePlot(
   const zoneLabels = zones.map((zone) => ({ ...zone, month: clearest(months, zone.words, zone.away, zone.beside) }));
 
   const alt =
-    `Clearance of the ${what} by month, both sides together. It is tightest ${value(tightest)} and loosest ${value(loosest)}. ` +
+    `Clearance of the ${part} by month, both sides together. It is tightest ${value(tightest)} and loosest ${value(loosest)}. ` +
     `It binds below ${reading(leastClearance)} and loses its hold above ${reading(mostClearance)}.`;
   return plot(
     (Plot) => ({
@@ -151,7 +153,7 @@ export function lidClearancePlot(
     }),
     {
       alt,
-      caption: `The ${what} is tightest ${value(tightest)} and loosest ${value(loosest)}. ${verdict(months, limits)}${asMeasured(months, rings, what)}`,
+      caption: `The ${part} is tightest ${value(tightest)} and loosest ${value(loosest)}. ${verdict(months, limits)}${asMeasured(months, rings, part)}`,
     },
   );
 }
@@ -235,11 +237,11 @@ function monthOf(date: string): number {
   return month + (dayOfMonth - 15.5) / 31;
 }
 
-function asMeasured(months: Month[], measured: readonly Ring[], what: string): string {
+function asMeasured(months: Month[], measured: readonly Ring[], part: string): string {
   if (measured.length === 0) return '';
   const within = measured.filter(({ date, clearance }) => {
     const month = months.find((other) => other.month === Number(date.slice(5, 7)));
     return month && clearance >= month.low && clearance <= month.high;
   });
-  return ` Rings are the ${what} as measured later: ${within.length} of ${measured.length} in the band.`;
+  return ` Rings are the ${part} as measured later: ${within.length} of ${measured.length} in the band.`;
 }

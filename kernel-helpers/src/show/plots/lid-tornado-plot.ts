@@ -8,7 +8,7 @@ const ink = '#1a1a1a';
 
 /**
  * What each change does to the lid's year, side by side on one scale: the plan first, then one thing changed at a time. Band
- * and line as in {@link lidClearancePlot}; the two limits as broken lines.
+ * and line as in {@link clearancePlot}; the two limits as broken lines.
  *
  * @param changes  as `lidSensitivity` gives them
  * @param units  millimetres for `mm`, else inches

@@ -2,6 +2,7 @@ import type { Correction } from '../../money/correction.js';
 import type { CommissionCard } from '../../shop/commission-card.js';
 import { type ShopBook, yearOf } from '../../shop/shop-book.js';
 import { monthNames } from '../../wood/air/months.js';
+import { capital } from '../kit/capital.js';
 import type { DisplayItem } from '../kit/display.js';
 import { plot } from './plot.js';
 
@@ -146,7 +147,7 @@ export function lidSeasonsPlot({ lids, lidsInBand }: Pick<ShopBook, 'lids' | 'li
     }),
     {
       alt: `Lids measured in later seasons beside what was predicted: ${share}.`,
-      caption: `One ring a measurement: above the middle the lid has more play than predicted. ${share[0]?.toUpperCase()}${share.slice(1)}.`,
+      caption: `One ring a measurement: above the middle the lid has more play than predicted. ${capital(share)}.`,
     },
   );
 }

@@ -1,4 +1,5 @@
 import type { Finding, Verdict } from '../../measure/finding.js';
+import { capital } from '../kit/capital.js';
 import type { DisplayItem } from '../kit/display.js';
 import { escapeHtml } from '../kit/escape.js';
 
@@ -50,6 +51,6 @@ function sentence(text: string): string {
   const trimmed = text.trim();
   // The name of a parameter stays as it is typed in the sheet.
   const isName = /^[a-z]+[A-Z]/.test(trimmed);
-  const capital = isName ? trimmed : trimmed.charAt(0).toUpperCase() + trimmed.slice(1);
-  return escapeHtml(/[.!?]$/.test(capital) ? capital : `${capital}.`);
+  const begun = isName ? trimmed : capital(trimmed);
+  return escapeHtml(/[.!?]$/.test(begun) ? begun : `${begun}.`);
 }

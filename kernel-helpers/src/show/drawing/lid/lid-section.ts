@@ -1,6 +1,7 @@
 import type { Handle } from '../../../surface/handle/handle.js';
 import type { Lettering } from '../../../surface/lettering/lettering.js';
 import type { LidPoint } from '../../../surface/lettering/outline.js';
+import { capital } from '../../kit/capital.js';
 import type { DisplayItem } from '../../kit/display.js';
 import { figure } from '../../kit/figure.js';
 import type { Dimension } from '../kit/dimension.js';
@@ -102,7 +103,7 @@ function handleView(handle: Handle, show: (inches: number) => string): View {
           { side: 'left', from: 0, to: t, text: show(t) },
         ];
   return {
-    name: `${kind.charAt(0).toUpperCase()}${kind.slice(1)}, front at the left`,
+    name: `${capital(kind)}, front at the left`,
     width: end,
     height: t + height,
     shapes: [
