@@ -16,6 +16,7 @@ describe('dovetails worked by hand', () => {
   it('three tails on 5 in', () => {
     const joint = layOutDovetails(usual);
     expect(joint.dividerSetting).toBe(1.5); // (5 - 3/4 + 1/4) / 3
+    expect(joint.pins.map(({ half }) => half)).toEqual([true, false, false, true]);
     expect(joint.gaugeSetting).toBe(0.75); // 5/8 + 1/8, common practice, no source
     expect(joint.tails.map(({ from, to }) => [from, to])).toEqual([
       [0.375, 1.625],
@@ -31,6 +32,8 @@ describe('dovetails worked by hand', () => {
 
   it.each([
     ['1:8', 7.125],
+    ['1:3', 18.4349],
+    ['1:12', 4.7636],
     ['1:7', 8.1301],
     [6, 9.4623],
   ])('a slope of %s is %d degrees (trigonometry)', (slope, degrees) => {

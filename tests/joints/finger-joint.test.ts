@@ -30,8 +30,14 @@ describe('fingers worked by hand', () => {
 
   it('takes the count that comes nearest to the width asked for', () => {
     expect(layOutFingers({ ...usual, fingers: undefined, fingerWidth: '3/8 in', cutter: '1/8 in' }).count).toBe(13); // 5 / 0.375 = 13.3
+    expect(layOutFingers({ ...usual, fingers: undefined, fingerWidth: '5 in' }).count).toBe(2);
     expect(layOutFingers({ ...usual, fingers: 9 }).note).toContain('odd count');
   });
+});
+
+it('takes a cutter as wide as the socket, a finger and half the play, and no wider', () => {
+  expect(layOutFingers({ ...usual, play: 0.004, cutter: 0.502 }).setUp.passes).toBe(1);
+  expect(() => layOutFingers({ ...usual, play: 0.004, cutter: 0.503 })).toThrow('fingers: 10 given');
 });
 
 describe('any finger joint', () => {
@@ -78,6 +84,12 @@ describe('findings', () => {
   it.each<[Partial<Input>, string, string]>([
     [{}, 'fingers about as wide as the stock', 'ok'],
     [{ fingers: 3 }, 'fingers about as wide as the stock', 'watch'],
+    [{ fingers: 4 }, 'fingers about as wide as the stock', 'watch'], // two and a half times
+    [
+      { boardWidth: '4 in', fingers: 13, stockThickness: '1 in', cutter: '1/8 in' },
+      'fingers about as wide as the stock',
+      'watch',
+    ],
     [{ fingers: 5 }, 'fingers about as wide as the stock', 'ok'], // twice the stock
     [{ boardWidth: '4 in', fingers: 8, stockThickness: '1 1/2 in' }, 'fingers about as wide as the stock', 'ok'], // a third
     [{}, 'room for glue between the fingers', 'watch'],
@@ -86,6 +98,8 @@ describe('findings', () => {
     [{ play: 0.004 }, 'room for glue between the fingers', 'ok'],
     [{ cutter: '1/8 in' }, 'socket made by whole settings of the cutter', 'watch'],
     [{ play: 0.002 }, 'jig adds up over the width', 'watch'],
+    [{ play: 0.004 }, 'jig adds up over the width', 'watch'],
+    [{ play: 0.005 }, 'jig adds up over the width', 'ok'], // five sockets
     [{ play: 0.006 }, 'jig adds up over the width', 'ok'],
   ])('%j: %s is %s', (change, rule, verdict) => {
     expect(layOutFingers({ ...usual, ...change }).findings.find((finding) => finding.rule === rule)?.verdict).toBe(
@@ -105,6 +119,8 @@ it('offers fingers as wide as the cutter only where the edges stay as they are a
     'or 12 fingers',
   ); // a third
   expect(advice({ boardWidth: '1 in', fingers: 2, cutter: '1/2 in' })).toContain('or 2 fingers');
+  // 4 in over 1/8 less half of 1/32 is 36.6
+  expect(advice({ fingers: 7, stockThickness: '1/4 in', cutter: '1/8 in', play: 1 / 32 })).toContain('or 37 fingers');
   expect(advice({ fingers: 6, cutter: 4 / 9 })).not.toContain('fingers');
   expect(advice({ fingers: 6, cutter: '1/8 in' })).not.toContain('fingers');
 });

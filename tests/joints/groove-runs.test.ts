@@ -173,6 +173,24 @@ describe('findings on the grooves', () => {
     expect(found?.change).toContain('lower edge of the groove at 1/8 in (3.2 mm): foot less by 1/8 in (3.2 mm)');
   });
 
+  it('says for each groove whether it straddles', () => {
+    const layout = corner('1/2 in');
+    const runs = grooveRuns({ box, joints: { layout, firstBoards: 'front and back' } });
+    for (const kind of ['bottom', 'lid']) {
+      const changed = runs.map((run) => ({ ...run, straddles: run.groove === kind }));
+      const verdict = (groove: string) =>
+        one(grooveFindings({ runs: changed, layout }), `${groove} groove behind one tail or one pin`)?.verdict;
+      expect([verdict('bottom'), verdict('lid')]).toEqual(kind === 'bottom' ? ['watch', 'ok'] : ['ok', 'watch']);
+    }
+  });
+
+  it('hides it behind a tail only, or a pin only, when told', () => {
+    // Half pin 0 to 1/2, first tail at its baseline from 19/32.
+    const layout = corner('1/2 in');
+    const nearest = (of?: 'first' | 'second') => nearestHiddenHeight({ fromBottom: 1 / 4, width: 3 / 16, layout, of });
+    expect([nearest(), nearest('second'), nearest('first')]).toEqual([1 / 4, 1 / 4, 19 / 32]);
+  });
+
   it('says nothing against a groove in the half pin', () => {
     expect(one(findingsFor('1/2 in'), 'bottom groove behind one tail or one pin')?.verdict).toBe('ok');
     expect(one(findingsFor('1/2 in'), 'bottom groove not through the joint')?.verdict).toBe('ok');
@@ -181,6 +199,7 @@ describe('findings on the grooves', () => {
   it('wants wood left before a stopped end', () => {
     const rule = 'wood before the end of a stopped bottom groove';
     expect(one(findingsFor('1/2 in'), rule)?.verdict).toBe('ok'); // 3/4 - 1/4
+    expect(one(findingsFor('1/2 in', '3/4 in'), rule)?.verdict).toBe('ok'); // 1/2 - 3/8
     expect(one(findingsFor('1/2 in', '7/8 in'), rule)?.verdict).toBe('watch'); // 1/2 - 7/16
     expect(one(findingsFor('1/2 in', '1 in'), rule)?.verdict).toBe('stop'); // nothing
   });

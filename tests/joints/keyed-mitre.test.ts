@@ -17,6 +17,10 @@ describe('a keyed mitre worked by hand', () => {
     expect(joint.setUp).toMatchObject({ mitreAngle: 45, bladeHeight: 0.5, passes: 1, offsets: [0] });
   });
 
+  it('goes two thirds into the mitre unless told otherwise', () => {
+    expect(layOutKeyedMitre({ ...usual, keyDepth: undefined }).keyDepth).toBeCloseTo((2 / 3) * Math.SQRT1_2, 9);
+  });
+
   it('keeps the edge that was asked for', () => {
     const joint = layOutKeyedMitre({ ...usual, edge: '1/2 in' });
     expect(joint.keys[0]?.from).toBe(0.5);
@@ -26,7 +30,10 @@ describe('a keyed mitre worked by hand', () => {
 
   it('one key stands in the middle, whatever edge was asked for', () => {
     for (const edge of [undefined, '1/2 in'])
-      expect(layOutKeyedMitre({ ...usual, keys: 1, edge }).keys).toEqual([{ from: 39 / 16, to: 41 / 16 }]);
+      expect(layOutKeyedMitre({ ...usual, keys: 1, edge })).toMatchObject({
+        keys: [{ from: 39 / 16, to: 41 / 16 }],
+        gap: 39 / 16,
+      });
   });
 
   it('lies the same from both edges, so that one fence setting serves two slots', () => {
@@ -50,6 +57,7 @@ describe('findings', () => {
     [{ keyDepth: '9/16 in' }, 'slot stays inside the corner', 'ok'],
     [{ keyDepth: '5/8 in' }, 'slot stays inside the corner', 'watch'],
     [{ keyDepth: '3/4 in' }, 'slot stays inside the corner', 'stop'],
+    [{ keyDepth: '3/8 in' }, 'key reaches past the middle of the mitre', 'ok'],
     [{ keyDepth: '1/4 in' }, 'key reaches past the middle of the mitre', 'watch'],
     [{ keyThickness: '1/16 in' }, 'blade cuts the slot', 'stop'],
     [{ keyThickness: '1/4 in' }, 'blade cuts the slot', 'ok'],

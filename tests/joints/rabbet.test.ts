@@ -21,6 +21,7 @@ describe('a rabbet worked by hand', () => {
 
 it.each<[Partial<Input>, string, string]>([
   [{}, 'rabbet half to two thirds of the stock', 'ok'],
+  [{ rabbetDepth: 0.2 }, 'rabbet half to two thirds of the stock', 'watch'],
   [{ rabbetDepth: '1/8 in' }, 'rabbet half to two thirds of the stock', 'watch'],
   [{ stockThickness: '3/4 in', rabbetDepth: '1/2 in' }, 'rabbet half to two thirds of the stock', 'ok'],
   [{ rabbetDepth: '23/64 in' }, 'rabbet half to two thirds of the stock', 'watch'],
