@@ -50,6 +50,9 @@ describe('cutter, panel and groove', () => {
     [{ cutter: '1/2 in' }, 'cutter goes into the groove', 'stop', 'a cutter of at most 15/64 in'],
     [{}, 'panel fits the groove', 'ok', ''],
     [{ panel: '17/64 in' }, 'panel fits the groove', 'stop', 'grooveWidth from 17/64 in (6.7 mm) to 9/32 in (7.1 mm)'],
+    [{ cutter: '15/64 in' }, 'cutter goes into the groove', 'ok', ''],
+    [{ panel: 0.2266 }, 'panel fits the groove', 'ok', ''], // 3/128 of play is 0.0234
+    [{ panel: 0.2264 }, 'panel fits the groove', 'watch', ''],
     [{ panel: '3/16 in' }, 'panel fits the groove', 'watch', 'grooveWidth from 3/16 in (4.8 mm) to 13/64 in (5.2 mm)'],
   ])('%j: %s is %s', (change, rule, verdict, nearest) => {
     const found = groovePasses({ ...usual, ...change }).findings.find((finding) => finding.rule === rule);
@@ -58,7 +61,12 @@ describe('cutter, panel and groove', () => {
   });
 
   it('has no passes for a cutter that is too wide', () => {
-    expect(groovePasses({ ...usual, cutter: '1/2 in' })).toMatchObject({ passes: 0, offsets: [], inAll: 0 });
+    expect(groovePasses({ ...usual, cutter: '1/2 in' })).toMatchObject({
+      passes: 0,
+      offsets: [],
+      depths: [],
+      inAll: 0,
+    });
   });
 
   it.each<[Partial<Input>, string]>([
