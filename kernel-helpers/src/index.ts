@@ -82,7 +82,7 @@ export { longDay, shortDay } from './show/kit/day-text.js';
 export { show } from './show/kit/display.js';
 export { markdown } from './show/kit/escape.js';
 export { svgFile } from './show/kit/svg-file.js';
-export { table } from './show/kit/table.js';
+export { right, table } from './show/kit/table.js';
 export { benchListPage } from './show/paper/bench-list.js';
 export { benchSettings } from './show/paper/bench-settings.js';
 export { quotePage } from './show/paper/quote-page.js';

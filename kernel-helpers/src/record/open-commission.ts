@@ -1,8 +1,21 @@
+import { formatLength } from '../measure/length.js';
+import type { Brief } from '../piece/brief.js';
 import { type Commission, commissionIn } from './commission.js';
 import { dataVersions } from './data-versions.js';
 import { decisionShapes } from './decisions.js';
 import { addOwnSpecies, ownSpeciesVersions } from './own-species.js';
 import { versionsInUse } from './versions.js';
+
+/** The commission that a sheet stands in, which also speaks of lengths as its brief asks. */
+export interface OpenedCommission extends Commission {
+  /**
+   * A length in the units of the brief, to the nearest 1/64 in or 0.1 mm.
+   *
+   * @param inches  in
+   * @throws ShopError  before the brief is decided
+   */
+  length(inches: number): string;
+}
 
 /**
  * Opens the commission that a sheet stands in.
@@ -23,12 +36,19 @@ export function openCommission({
 }: {
   folder?: string;
   say?: (line: string) => void;
-} = {}): Commission {
+} = {}): OpenedCommission {
   addOwnSpecies(folder);
-  return commissionIn({
+  const job: Commission = commissionIn({
     folder,
     say,
     shapes: decisionShapes,
     versions: versionsInUse({ ...dataVersions(), ...ownSpeciesVersions(folder) }),
+  });
+  let brief: Readonly<Brief> | undefined;
+  return Object.assign(job, {
+    length(inches: number) {
+      brief ??= job.need('brief');
+      return formatLength(inches, { system: brief.units, denominator: 64 });
+    },
   });
 }

@@ -14,6 +14,11 @@ export interface Column {
   align?: 'left' | 'right';
 }
 
+/** A column of texts that stand right as numbers do, such as lengths in fractions. */
+export function right(head: string): Column {
+  return { head, align: 'right' };
+}
+
 /** What stands in a cell; nothing where there is nothing to say. */
 export type Cell = string | number | null | undefined;
 
