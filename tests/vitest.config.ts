@@ -41,7 +41,8 @@ export default defineConfig({
         test: {
           name: 'sheets',
           include: ['tests/sheets/**/*.test.ts'],
-          globalSetup: [setup('built'), setup('python')],
+          globalSetup: [setup('built'), setup('python'), setup('shared-commission')],
+          isolate: false,
           ...alone(1),
         },
       },

@@ -2,14 +2,13 @@ import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { runSheets } from '../../kernel-helpers/src/runner/sheets/run-sheets.js';
-import { changeParameter, command, copyOf, digests, templateCommission } from './setting.js';
+import { changeParameter, copyOf, digests, workedCommission } from './setting.js';
 
 let folder: string;
 let remove: () => void;
 
 beforeAll(() => {
-  ({ folder, remove } = templateCommission());
-  command('work', folder);
+  ({ folder, remove } = workedCommission());
 });
 afterAll(() => remove());
 

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { compareRecords } from '../../kernel-helpers/src/record/compare.js';
 import { readRecord } from '../../kernel-helpers/src/record/record-file.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
-import { command, decided, root, templateCommission } from './setting.js';
+import { decided, root, templateCommission, workedCommission } from './setting.js';
 
 const { python, variables } = inject('python');
 const ask = (...args: string[]) => spawnSync(python, args, { cwd: root, env: variables, encoding: 'utf8' });
@@ -16,10 +16,9 @@ let files: string[];
 let run: ReturnType<typeof ask>;
 
 beforeAll(() => {
-  ours = templateCommission();
+  ours = workedCommission();
   theirs = templateCommission();
-  files = readdirSync(ours.folder).sort();
-  command('work', ours.folder);
+  files = readdirSync(theirs.folder).sort();
   run = ask(join(import.meta.dirname, 'run_with_nbclient.py'), theirs.folder, ...files);
 }, 240_000);
 afterAll(() => {

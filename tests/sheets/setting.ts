@@ -1,7 +1,8 @@
 import { type SpawnSyncReturns, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import { inject } from 'vitest';
 import { newCommission } from '../../kernel-helpers/src/record/new-commission.js';
 
 export const root = join(import.meta.dirname, '..', '..');
@@ -13,6 +14,24 @@ export function templateCommission(): { folder: string; remove: () => void } {
   const daybook = mkdtempSync(join(work, 'daybook-'));
   const templates = join(root, 'worksheets', 'commission');
   const { folder } = newCommission({ root: daybook, title: 'Test chest', date: '2026-01-02', templates });
+  return { folder, remove: () => rmSync(daybook, { recursive: true, force: true, maxRetries: 5 }) };
+}
+
+/** The template sheets worked once for all files of tests, as a copy of one's own in a daybook of its own. */
+export function workedCommission(): { folder: string; remove: () => void } {
+  const shared = inject('sharedDaybook');
+  const commissions = join(shared, 'data', 'commissions');
+  if (!existsSync(commissions)) {
+    const { folder, remove } = templateCommission();
+    const { status, stdout, stderr } = command('work', folder);
+    if (status !== 0 || stderr) throw new Error(`The template sheets could not be worked:\n${stdout}${stderr}`);
+    cpSync(join(folder, '..', '..', '..'), shared, { recursive: true });
+    remove();
+  }
+  const daybook = mkdtempSync(join(work, 'daybook-'));
+  cpSync(shared, daybook, { recursive: true });
+  const [name] = readdirSync(commissions).filter((each) => each.endsWith('test-chest'));
+  const folder = join(daybook, 'data', 'commissions', name as string);
   return { folder, remove: () => rmSync(daybook, { recursive: true, force: true, maxRetries: 5 }) };
 }
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { soundEntries } from '../../kernel-helpers/src/record/record-file.js';
 import { runSheets } from '../../kernel-helpers/src/runner/sheets/run-sheets.js';
-import { changeParameter, command, copyOf, templateCommission } from './setting.js';
+import { changeParameter, copyOf, workedCommission } from './setting.js';
 
 interface Measured {
   inputs: { measured: { mark: string; width: number }[] };
@@ -16,9 +16,8 @@ const stockOf = (folder: string) =>
 const sheet = '07-stock-and-cutting.ipynb';
 
 test('the next commission is offered the offcuts of the one before, beside its own table of boards', async () => {
-  const { folder, remove } = templateCommission();
+  const { folder, remove } = workedCommission();
   try {
-    expect(command('work', folder).status).toBe(0);
     const left = stockOf(folder)?.results.offcuts.map(({ mark }) => mark) ?? [];
     expect(left.length).toBeGreaterThan(0);
 
