@@ -3,6 +3,7 @@ import { constants, copyFileSync, linkSync, readdirSync, readFileSync, rmSync, w
 import { hostname } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
+import { pause } from './durable.js';
 
 /** Who holds a lock, as the lock file says it. @internal */
 export interface Holder {
@@ -133,11 +134,6 @@ function isDead({ pid, host, token }: Pick<Holder, 'pid' | 'host' | 'token'>): b
   } catch (error) {
     return (error as NodeJS.ErrnoException).code === 'ESRCH';
   }
-}
-
-// Sleeps without spinning; a plain file lock has nothing to wake a waiter with.
-function pause(ms: number): void {
-  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, ms);
 }
 
 function stillLocked(path: string, other: Holder | undefined, wait: number): string {

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as z from 'zod';
+import { appendDurably } from '../disk/append-durably.js';
 import { diskError, isSystemError } from '../disk/disk-error.js';
 import { sweepLock, withLock } from '../disk/lock.js';
-import { writeDurably } from '../disk/write-durably.js';
 
 /** The name of the apprentice's own file beside the lessons. @internal */
 export const progressName = 'progress.jsonl';
@@ -62,7 +62,7 @@ export function appendTried(folder: string, tried: Tried): boolean {
       if (before && before.yours === tried.yours && before.computed === tried.computed) return false;
       const text = textOf(folder);
       const lead = text === '' || text.endsWith('\n') ? '' : '\n';
-      writeDurably(path, 'a', Buffer.from(`${lead}${JSON.stringify(tried)}\n`));
+      appendDurably(path, Buffer.from(`${lead}${JSON.stringify(tried)}\n`));
       return true;
     });
   } catch (error) {

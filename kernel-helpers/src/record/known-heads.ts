@@ -1,8 +1,9 @@
-import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import * as z from 'zod';
 import { diskError } from '../disk/disk-error.js';
 import { withLock } from '../disk/lock.js';
+import { replaceFile } from '../disk/replace-file.js';
 import { ShopError } from '../measure/shop-error.js';
 import { isCommission } from './demonstration.js';
 import type { Entry, Head } from './entry.js';
@@ -81,15 +82,8 @@ function read(book: string): Record<string, Head> {
 }
 
 function write(book: string, heads: Record<string, Head>): void {
-  const next = `${book}.next`;
   const lines = Object.keys(heads)
     .sort()
     .map((name) => `${JSON.stringify(name)}: ${JSON.stringify(heads[name])}`);
-  try {
-    writeFileSync(next, `{\n${lines.join(',\n')}\n}\n`, { flush: true });
-    renameSync(next, book);
-  } catch (error) {
-    rmSync(next, { force: true });
-    throw diskError(error, `${book} cannot be written`);
-  }
+  replaceFile(book, `{\n${lines.join(',\n')}\n}\n`);
 }

@@ -1,6 +1,5 @@
-import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { diskError } from '../disk/disk-error.js';
+import { replaceFile } from '../disk/replace-file.js';
 import { ShopError } from '../measure/shop-error.js';
 
 /** Plain names only, of papers that a sheet makes: nothing that leads out of the folder or over a sheet or the record. */
@@ -18,14 +17,5 @@ export function keepFile(folder: string, file: string, text: string): void {
     throw new ShopError(
       `file: "${file}" given; possible: a plain name such as joint-template.html or parts.dxf, but not index.html`,
     );
-  const path = join(folder, file);
-  const next = join(folder, `.${file}.next`);
-  try {
-    if (existsSync(path) && readFileSync(path, 'utf8') === text) return;
-    writeFileSync(next, text);
-    renameSync(next, path);
-  } catch (error) {
-    rmSync(next, { force: true });
-    throw diskError(error, `${path} cannot be written`);
-  }
+  replaceFile(join(folder, file), text);
 }

@@ -1,8 +1,9 @@
 import { closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { appendDurably } from '../disk/append-durably.js';
 import { diskError, isSystemError } from '../disk/disk-error.js';
 import { sweepLock, withLock } from '../disk/lock.js';
-import { writeDurably } from '../disk/write-durably.js';
+import { replaceFile } from '../disk/replace-file.js';
 import { ShopError } from '../measure/shop-error.js';
 import { type Chain, type Fault, nextLine, readChain, sha256 } from './chain.js';
 import type { Entry, EntryContent } from './entry.js';
@@ -71,7 +72,7 @@ function appendLocked(folder: string, compose: (entries: Entry[]) => EntryConten
   if (!content) return { setAside };
   const line = nextLine(chain.head, content);
   const lead = chain.unterminated ? '\n' : '';
-  writeDurably(join(folder, recordName), 'a', Buffer.concat([Buffer.from(lead), line, Buffer.from('\n')]));
+  appendDurably(join(folder, recordName), Buffer.concat([Buffer.from(lead), line, Buffer.from('\n')]));
   return { entry: readRecord(folder).entries.at(-1), setAside };
 }
 
@@ -79,7 +80,7 @@ function appendLocked(folder: string, compose: (entries: Entry[]) => EntryConten
 function moveAside(folder: string, incomplete: Uint8Array): string {
   // Named by its content, so doing this again after another power cut writes the same file.
   const name = `record-incomplete-${sha256(incomplete).slice(0, 12)}.txt`;
-  writeDurably(join(folder, name), 'w', incomplete);
+  replaceFile(join(folder, name), incomplete);
   const fd = openSync(join(folder, recordName), 'r+');
   try {
     ftruncateSync(fd, fstatSync(fd).size - incomplete.length);

@@ -1,7 +1,8 @@
-import { closeSync, existsSync, fsyncSync, openSync, readFileSync, renameSync, rmSync, writeSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { diskError } from '../disk/disk-error.js';
 import { sweepLock, withLock } from '../disk/lock.js';
+import { replaceFile } from '../disk/replace-file.js';
 import { ShopError } from '../measure/shop-error.js';
 import type { Board } from '../stock/boards/boards.js';
 import { readShopStock, type ShopStock, type StockOffered, stockAfter, stockFor } from '../stock/boards/shop-stock.js';
@@ -79,23 +80,5 @@ function readStock(path: string): ShopStock {
       throw new ShopError(`${path}: not JSON (${error.message}); { "boards": [] } is possible`);
     if (error instanceof ShopError) throw new ShopError(`${path}: ${error.message}`);
     throw diskError(error, `${path} cannot be read`);
-  }
-}
-
-/** The new file is on the disk before it takes the old one's name. */
-function replaceFile(path: string, text: string): void {
-  const next = `${path}.next`;
-  try {
-    const file = openSync(next, 'w');
-    try {
-      writeSync(file, text);
-      fsyncSync(file);
-    } finally {
-      closeSync(file);
-    }
-    renameSync(next, path);
-  } catch (error) {
-    rmSync(next, { force: true });
-    throw error;
   }
 }

@@ -1,6 +1,7 @@
-import { readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { diskError } from '../disk/disk-error.js';
+import { replaceFile } from '../disk/replace-file.js';
 import { ShopError } from '../measure/shop-error.js';
 import type { Head } from '../record/entry.js';
 import { isIn, knownHeads } from '../record/known-heads.js';
@@ -127,12 +128,9 @@ function readIndex(commissions: string): Record<string, Leaf> {
 }
 
 function writeIndex(commissions: string, leaves: Record<string, Leaf>): void {
-  const next = join(commissions, `${indexName}.${process.pid}`);
   try {
-    writeFileSync(next, JSON.stringify({ layout, leaves }));
-    renameSync(next, join(commissions, indexName));
+    replaceFile(join(commissions, indexName), JSON.stringify({ layout, leaves }));
   } catch {
     // Where nothing may be written the book is only slower to open.
-    rmSync(next, { force: true });
   }
 }

@@ -1,5 +1,5 @@
 import { basename, join } from 'node:path';
-import { writeFile } from '../../disk/replace-file.js';
+import { replaceFile } from '../../disk/replace-file.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { isIn, knownHead, knownHeadsName, noteHead } from '../../record/known-heads.js';
 import { soundEntries } from '../../record/record-file.js';
@@ -46,7 +46,7 @@ export async function work({ folder, seconds, who, signal, progress }: WorkOptio
     env: who ? { COMMISSION_WHO: who } : {},
     onCell: progress.cell,
     async onSheet(sheet) {
-      await writeFile(join(folder, sheet.file), notebookText(sheet.executed));
+      replaceFile(join(folder, sheet.file), notebookText(sheet.executed));
       const entries = soundEntries(folder);
       const added = entries.slice(known).map(({ what, seq }) => `${what}, entry ${seq}`);
       known = entries.length;

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
-import { writeFile } from '../../disk/replace-file.js';
+import { replaceFile } from '../../disk/replace-file.js';
 import { shopBook } from '../../shop/shop-book.js';
 import { contentsPage, type LearningSheet } from '../../show/page/contents-page.js';
 import { type Notebook, readNotebook } from '../sheets/notebook.js';
@@ -23,7 +23,7 @@ export async function writeContents(
   const files = ['start-here.ipynb', ...lessons.sort().map((file) => join('lessons', file)), 'glossary.ipynb'];
   const learning = files.map((file) => learningSheet(commissions, join(worksheets, file)));
   const path = join(commissions, 'index.html');
-  await writeFile(path, contentsPage(book, new Set(pages.map(({ name }) => name)), learning));
+  replaceFile(path, contentsPage(book, new Set(pages.map(({ name }) => name)), learning));
   return { path, count: book.commissions.length, sheets: learning.length };
 }
 

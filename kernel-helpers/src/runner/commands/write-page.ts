@@ -1,5 +1,5 @@
 import { basename, join } from 'node:path';
-import { writeFile } from '../../disk/replace-file.js';
+import { replaceFile } from '../../disk/replace-file.js';
 import type { Brief } from '../../piece/brief.js';
 import { readRecord } from '../../record/record-file.js';
 import { latest, staleness, staleText, standing } from '../../record/stale.js';
@@ -27,6 +27,6 @@ export async function writePage(folder: string, sheets: readonly FinishedSheet[]
     glossary: readGlossary(),
   });
   const path = join(folder, 'index.html');
-  await writeFile(path, html);
+  replaceFile(path, html);
   return path;
 }

@@ -1,8 +1,9 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync } from 'node:fs';
 import { delimiter, dirname, join } from 'node:path';
 import { createInterface } from 'node:readline';
+import { replaceFile } from '../../disk/replace-file.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { findPython, pythonNotNeeded } from './find-python.js';
 
@@ -52,7 +53,7 @@ export async function pythonEnvironment(root: string, say: (line: string) => voi
   if (!works(environment)) {
     throw new ShopError('The packages for JupyterLab were installed and do not load; remove .venv and try again.');
   }
-  writeFileSync(mark, wanted);
+  replaceFile(mark, wanted);
   say('The Python environment is ready.');
   return environment;
 }

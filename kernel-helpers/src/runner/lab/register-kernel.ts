@@ -1,6 +1,7 @@
-import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join, normalize } from 'node:path';
+import { replaceFile } from '../../disk/replace-file.js';
 import { ShopError } from '../../measure/shop-error.js';
 
 /** What in a kernel.json tells that this project put it there. */
@@ -51,7 +52,7 @@ export function registerKernel(root: string, folder: string, say: (line: string)
   const metadata = { ...spec.metadata, [owner]: root };
   mkdirSync(folder, { recursive: true });
   const whole = { ...spec, argv: [process.execPath, ...argv.slice(1)], metadata };
-  writeFileSync(join(folder, 'kernel.json'), `${JSON.stringify(whole, null, 2)}\n`);
+  replaceFile(join(folder, 'kernel.json'), `${JSON.stringify(whole, null, 2)}\n`);
 }
 
 /** Takes away what `registerKernel` wrote, and nothing else. */
