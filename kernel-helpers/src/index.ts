@@ -33,7 +33,6 @@ export { jointMinutes } from './money/joint-minutes.js';
 export { formatMoney, unitsOf } from './money/money.js';
 export { offersSideBySide } from './money/offers.js';
 export { allOperations, countWork } from './money/operations.js';
-export { pertMean, pertVariance } from './money/pert.js';
 export { priceSensitivity } from './money/price-sensitivity.js';
 export { markupFormula, priceFormula, quote } from './money/quote.js';
 // piece/
@@ -111,6 +110,7 @@ export { progressTable } from './show/tables/progress-table.js';
 export { woodFigures } from './show/tables/wood-figures.js';
 export { diffusivityWorking } from './show/working/diffusivity-working.js';
 export { movementWorking } from './show/working/movement-working.js';
+export { pertWorking } from './show/working/pert-working.js';
 export { settingOut } from './show/working/setting-out.js';
 export { working } from './show/working/working.js';
 // stock/

@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { allOperations, countWork } from '../../kernel-helpers/src/money/operations.js';
+import { allOperations, countWork, operationIds } from '../../kernel-helpers/src/money/operations.js';
 import { cautions } from '../../kernel-helpers/src/show/tables/cautions.js';
 import { box, dovetails, fingers, keyedMitre, rabbet } from './a-box.js';
 
 const work = { piece: box, boards: 2, letters: 7, coats: 3 };
+
+it('the operations that code can name are those of the data file, in working order', () => {
+  expect(allOperations().map(({ id }) => id)).toEqual([...operationIds]);
+});
 
 describe('counts of a box', () => {
   it('come from the design', () => {

@@ -113,7 +113,7 @@ describe("a client's name with a script in it stays text", () => {
     const html = commissionPage({
       title: client,
       client,
-      date: client,
+      date: '2026-03-02',
       sheets: [{ name: client, notebook: { cells: [{ cell_type: 'markdown', source: client }, cell, given] } }],
       record: { entries: [entry], head: { seq: 1, hash: entry.hash }, problems: [client] },
     });

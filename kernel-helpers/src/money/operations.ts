@@ -45,9 +45,37 @@ const waits = ['settle', 'rest', 'glue', 'recoat', 'cure'] as const;
  */
 export type Waiting = (typeof waits)[number];
 
+/** The operations of data/operations.json, in working order. @internal */
+export const operationIds = [
+  'choose-boards',
+  'rough-cut',
+  'flatten-and-thickness',
+  'edge-joints',
+  'final-size',
+  'lay-out-joint',
+  'cut-joint',
+  'cut-fingers',
+  'cut-mitres',
+  'cut-rabbets',
+  'tenons',
+  'grooves',
+  'lettering',
+  'carving',
+  'lid',
+  'sanding',
+  'glue-up',
+  'keys',
+  'clean-up',
+  'sanding-outside',
+  'finish',
+  'hand-over',
+] as const;
+
+export type OperationId = (typeof operationIds)[number];
+
 /** A step of the work and what it usually takes. */
 export interface Operation {
-  id: string;
+  id: OperationId;
   name: string;
   per: CountUnit;
   /** Minutes, once. */
@@ -55,7 +83,7 @@ export interface Operation {
   /** Minutes for each of the counted things. */
   each: ThreePoints;
   /** Operations that must be done first, where the design has them; the one before it in the list unless told otherwise. */
-  after?: string[];
+  after?: OperationId[];
   /** What must pass once it is done. */
   wait?: Waiting;
   /** Ids of data/cautions.json. */
@@ -68,12 +96,12 @@ const points = z
   .refine(([least, likely, most]) => least <= likely && likely <= most, 'least, likely and most must rise');
 
 const operationEntry: z.ZodType<Operation> = z.strictObject({
-  id: z.string(),
+  id: z.enum(operationIds),
   name: z.string().min(1),
   per: z.enum(counted),
   setUp: points,
   each: points,
-  after: z.array(z.string()).optional(),
+  after: z.array(z.enum(operationIds)).optional(),
   wait: z.enum(waits).optional(),
   cautions: z.array(z.string()).optional(),
   source: z.string().min(1),

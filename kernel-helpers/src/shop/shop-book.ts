@@ -43,7 +43,7 @@ export function shopBook(folder?: string, options: { last?: number } = {}): Shop
   const closed = cards
     .filter(({ worked }) => worked)
     .sort((a, b) => ((a.worked?.finished ?? '') < (b.worked?.finished ?? '') ? -1 : 1));
-  const names = new Map(allOperations().map(({ id, name }) => [id, name]));
+  const names = new Map<string, string>(allOperations().map(({ id, name }) => [id, name]));
   const times = closed.flatMap(({ worked }) =>
     (worked?.operations ?? []).map(({ id, estimated, actual }) => ({
       operation: id,

@@ -1,9 +1,12 @@
 import * as z from 'zod';
 import { amount, readParameters } from '../measure/parameters.js';
 import { estimateHours } from '../money/hours.js';
-import { allOperations, type Counts, type Operation, type Waiting } from '../money/operations.js';
+import { allOperations, type Counts, type Operation, type OperationId, type Waiting } from '../money/operations.js';
 import type { ThreePoints } from '../money/pert.js';
 import type { Finish } from '../surface/finish/finishes.js';
+
+/** An operation, or one coat of the finish. */
+export type BenchStepId = OperationId | `finish-${number}`;
 
 /** One step at the bench, as a schedule takes it. */
 export interface BenchStep {
@@ -84,22 +87,22 @@ export function benchSteps(piece: {
     const { count, minutes } = found;
     const step = { id, name, count: countWords(count, per), minutes, ...(cautions ? { cautions } : {}) };
     if (per !== 'coat') return [{ ...step, after, ...waitOf(operation.wait) }];
-    ends.set(id, [coatId(id, count)]);
+    ends.set(id, [coatId(count)]);
     return Array.from({ length: count }, (_, coat) => ({
       ...step,
-      id: coatId(id, coat + 1),
+      id: coatId(coat + 1),
       name: `${name}, coat ${coat + 1} of ${count}`,
       count: '',
       minutes: operation.each.map(
         (point, i) => point + (coat === 0 ? (operation.setUp[i] as number) : 0),
       ) as ThreePoints,
-      after: coat === 0 ? after : [coatId(id, coat)],
+      after: coat === 0 ? after : [coatId(coat)],
       ...waitOf(coat + 1 < count ? 'recoat' : 'cure'),
     }));
   });
 }
 
-const coatId = (id: string, coat: number) => `${id}-${coat}`;
+const coatId = (coat: number): BenchStepId => `finish-${coat}`;
 
 function countWords(count: number, per: string): string {
   if (per === 'piece') return '';

@@ -21,7 +21,7 @@ export async function writePage(folder: string, sheets: readonly FinishedSheet[]
   const html = commissionPage({
     title: brief?.piece ?? titleOf(name),
     client: brief?.client,
-    date: name.slice(0, 10),
+    date: /^\d{4}-\d\d-\d\d(?=-)/.exec(name)?.[0] ?? '',
     sheets: sheets.map(({ file, executed }) => ({ name: basename(file, '.ipynb'), notebook: executed })),
     record: { entries, head, problems: [...faults.map(({ problem }) => problem), ...stale.map(staleText)] },
     glossary: readGlossary(),

@@ -1,3 +1,4 @@
+import { longDay } from '../kit/day-text.js';
 import { escapeHtml } from '../kit/escape.js';
 import { htmlPage } from '../kit/html-page.js';
 import { glossaryId, pageGlossary } from './page-glossary.js';
@@ -40,7 +41,7 @@ export function commissionPage(content: CommissionPage): string {
   const contents = parts.map(({ id, title }) => `<li><a href="#${id}">${escapeHtml(title)}</a></li>`);
   const facts = [
     ['For', client],
-    ['Begun', date && longDate(date)],
+    ['Begun', date && longDay(date)],
     ['Record', record.head && `entry ${record.head.seq}, ${record.head.hash.slice(0, 12)}`],
   ].filter((fact): fact is [string, string] => Boolean(fact[1]));
 
@@ -64,13 +65,4 @@ ${recordSection(record)}
 ${explained}
 </main>`,
   });
-}
-
-/** `2026-11-25` as "25 November 2026"; anything else as it is. */
-function longDate(date: string): string {
-  const time = /^\d{4}-\d{2}-\d{2}$/.test(date) ? Date.parse(date) : Number.NaN;
-  if (Number.isNaN(time)) return date;
-  return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(
-    time,
-  );
 }

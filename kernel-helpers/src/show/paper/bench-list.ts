@@ -17,7 +17,8 @@ import { paper } from './paper.js';
  * @throws ShopError  a caution that data/cautions.json does not have
  */
 export function benchListPage(content: { title: string; made: Schedule; settings?: BenchSettings }): string {
-  const { title, made, settings = {} } = content;
+  const { title, made } = content;
+  const settings: Record<string, string[] | undefined> = content.settings ?? {};
   const { steps, promised, latestStart, finish } = made;
   const body = [
     `<h1>${escapeHtml(title)}</h1>`,

@@ -11,10 +11,11 @@ import { chalkMarks } from '../../stock/cutting/chalk-marks.js';
 import type { Blank } from '../../stock/milling/blanks.js';
 import { finish as finishType } from '../../surface/finish/finishes.js';
 import { glue as glueType } from '../../surface/finish/glues.js';
+import type { BenchStepId } from '../../time/bench-steps.js';
 import { moistureExcluding } from '../../wood/drying/moisture-excluding.js';
 
-/** What is set at the bench for an operation, a line each, by the operation's id. */
-export type BenchSettings = Record<string, string[]>;
+/** What is set at the bench, a line each, by the step's id. */
+export type BenchSettings = { [step in BenchStepId]?: string[] };
 
 type Length = (inches: number) => string;
 type Surface = Pick<

@@ -1,7 +1,7 @@
 import { ShopError } from '../../measure/shop-error.js';
 import type { MonthOfAir } from './air.js';
 import { byDay, type HygrometerReading } from './hygrometer.js';
-import { dayNumber } from './hygrometer-checks.js';
+import { readingDay } from './hygrometer-checks.js';
 import { monthLengths } from './months.js';
 
 /** Mean air of one day. */
@@ -38,18 +38,18 @@ function daysOfReadings(readings: HygrometerReading[], until?: string): AirOnDay
   const last = days[days.length - 1];
   if (!first || !last) throw new ShopError('readings: none given; at least one day of them is needed');
   if (until !== undefined) {
-    if (Number.isNaN(dayNumber(until)))
+    if (Number.isNaN(readingDay(until)))
       throw new ShopError(`until: "${until}" given; possible: a day in ISO form, such as 2026-02-14`);
-    const short = dayNumber(until) - dayNumber(last.date);
+    const short = readingDay(until) - readingDay(last.date);
     if (short > 0)
       throw new ShopError(
         `readings: the last is of ${last.date}, ${short === 1 ? '1 day' : `${short} days`} before the day wanted (${until}); read on, or take an earlier day`,
       );
   }
   return days
-    .filter(({ date }) => until === undefined || dayNumber(date) <= dayNumber(until))
+    .filter(({ date }) => until === undefined || readingDay(date) <= readingDay(until))
     .map(({ date, temperatureC, relativeHumidity }) => ({
-      day: dayNumber(date) - dayNumber(first.date),
+      day: readingDay(date) - readingDay(first.date),
       temperatureC,
       relativeHumidity,
     }));

@@ -45,15 +45,15 @@ function outOfOrder(read: NumberedReading[]): ReadingProblem[] {
   });
 }
 
-/** Whole days since 1970-01-01 of an ISO date. @internal */
-export function dayNumber(date: string): number {
+/** The day of a reading, which may have a time behind it; NaN where it is none. @internal */
+export function readingDay(date: string): number {
   return Date.parse(date.slice(0, 10)) / 86_400_000;
 }
 
 function gaps(kept: NumberedReading[]): ReadingProblem[] {
   return kept.flatMap((reading, index) => {
     const before = kept[index - 1];
-    const missing = before ? dayNumber(reading.date) - dayNumber(before.date) - 1 : 0;
+    const missing = before ? readingDay(reading.date) - readingDay(before.date) - 1 : 0;
     if (!before || missing < 1) return [];
     const days = missing === 1 ? '1 day' : `${missing} days`;
     return [
