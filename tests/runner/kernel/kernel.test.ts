@@ -5,7 +5,7 @@ import { startKernel } from '../../../kernel-helpers/src/runner/kernel/start-ker
 import { runs } from '../setting.js';
 
 const cwd = import.meta.dirname;
-const start = () => startKernel({ cwd, deafAfter: 60 });
+const start = () => startKernel({ cwd, startupTimeout: 60 });
 const limit = { seconds: 60 };
 
 describe('a kernel that goes on', () => {

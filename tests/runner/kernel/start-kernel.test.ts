@@ -22,7 +22,7 @@ const mark = `process.stderr.write('\\u0001kernel-guard {"event":"ports"}\\n');`
 
 test('a kernel that never asks for its ports is ended and tried again, three times in all', async () => {
   const { folder, command, starts } = standIn(deaf);
-  await expect(startKernel({ cwd: folder, command, deafAfter: 0.5 })).rejects.toThrow(
+  await expect(startKernel({ cwd: folder, command, startupTimeout: 0.5 })).rejects.toThrow(
     /^the kernel did not start; tried 3 times, last: it did not answer within 0\.5 seconds/,
   );
   expect(starts()).toHaveLength(3);
@@ -31,7 +31,9 @@ test('a kernel that never asks for its ports is ended and tried again, three tim
 
 test('a kernel that takes its ports and then says nothing is deaf too', async () => {
   const { folder, command, starts } = standIn(mark + deaf);
-  await expect(startKernel({ cwd: folder, command, deafAfter: 0.5, attempts: 2 })).rejects.toThrow(/did not answer/);
+  await expect(startKernel({ cwd: folder, command, startupTimeout: 0.5, attempts: 2 })).rejects.toThrow(
+    /did not answer/,
+  );
   expect(starts()).toHaveLength(2);
 });
 
@@ -39,7 +41,7 @@ test('after a deaf kernel comes one that answers', async () => {
   const { folder, command, starts } = standIn(deaf);
   const kernel = await startKernel({
     cwd: folder,
-    deafAfter: 8,
+    startupTimeout: 8,
     command: (file) => (starts().length === 0 ? command(file) : tslabCommand(file)),
   });
   onTestFinished(() => kernel.process.kill());
@@ -49,7 +51,7 @@ test('after a deaf kernel comes one that answers', async () => {
 
 test('a kernel that breaks at once is not waited for, and its last words are told', async () => {
   const { folder, command } = standIn("console.error('no such module'); process.exit(7);");
-  await expect(startKernel({ cwd: folder, command, deafAfter: 60 })).rejects.toThrow(
+  await expect(startKernel({ cwd: folder, command, startupTimeout: 60 })).rejects.toThrow(
     /it ended with exit code 7\nno such module/,
   );
 });
@@ -66,7 +68,7 @@ test('when another program snatches a port, the next kernel is started at once',
   let starts = 0;
   const kernel = await startKernel({
     cwd: folder,
-    deafAfter: 60,
+    startupTimeout: 60,
     command(file) {
       if (starts++ > 0) return tslabCommand(file);
       // Points the first kernel at a port that someone else holds.
@@ -87,7 +89,7 @@ test('when another program snatches a port, the next kernel is started at once',
 test('a start that is stopped leaves no kernel', async () => {
   const { folder, command, starts } = standIn(deaf);
   const stop = new AbortController();
-  const start = startKernel({ cwd: folder, command, deafAfter: 60, signal: stop.signal });
+  const start = startKernel({ cwd: folder, command, startupTimeout: 60, signal: stop.signal });
   await vi.waitUntil(() => starts().length > 0, 5000);
   stop.abort();
   await expect(start).rejects.toThrow('stopped while the kernel was starting');

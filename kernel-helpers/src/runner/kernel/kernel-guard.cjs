@@ -18,7 +18,7 @@ const MARK = '\u0001kernel-guard ';
 
 // A kernel spends most of its short life reading types once. Optimising as for a server takes a quarter of all its processor
 // time (V8 11 to 13, measured); work that goes on for longer than that is optimised all the same. V8 12 renamed the flag.
-const UNHURRIED =
+const V8_OPTIMISE_LATE =
   Number.parseInt(process.versions.v8, 10) < 12 ? '--interrupt-budget=500000' : '--invocation-count-for-turbofan=30000';
 
 // A process that a sheet forks inherits this file, and is none of its business.
@@ -26,7 +26,7 @@ if (isMainThread && process.argv[2] === 'kernel') guard();
 else if (workerData?.kernelGuard) watch(workerData.kernelGuard);
 
 function guard() {
-  v8.setFlagsFromString(UNHURRIED);
+  v8.setFlagsFromString(V8_OPTIMISE_LATE);
   const portsFree = new Int32Array(new SharedArrayBuffer(4));
   new Worker(__filename, { workerData: { kernelGuard: portsFree }, execArgv: [] }).unref();
 
@@ -48,7 +48,7 @@ function guard() {
   const print = console.error;
   console.error = (...items) => {
     const line = items[0] instanceof Error && failedLine(items[0], emitted);
-    if (line) tell({ event: 'line', line });
+    if (line) tell({ event: 'failed', line });
     print(...items);
   };
 }

@@ -32,7 +32,7 @@ export function tslabCommand(connectionFile: string): string[] {
 
 const MARK = '\u0001kernel-guard ';
 // All that tslab says when it cannot take a port; it then lives on, deaf.
-const TROUBLE = /^(UnhandledPromiseRejection|UncaughtException):/;
+const UNHANDLED = /^(UnhandledPromiseRejection|UncaughtException):/;
 // Characters of a line of those last words.
 const LINE = 300;
 const windows = process.platform === 'win32';
@@ -43,10 +43,10 @@ process.on('exit', () => {
   for (const kernel of alive) kernel.kill();
 });
 
-/** Starts a kernel's process; `hear` gets what its guard says. */
+/** Starts a kernel's process; `onEvent` gets what its guard says. */
 export function startProcess(
   [program, ...args]: string[],
-  options: { cwd: string; env?: Record<string, string | undefined>; hear: (event: GuardEvent) => void },
+  options: { cwd: string; env?: Record<string, string | undefined>; onEvent: (event: GuardEvent) => void },
 ): KernelProcess {
   const child = spawn(program as string, args, {
     cwd: options.cwd,
@@ -57,14 +57,14 @@ export function startProcess(
     windowsHide: true,
   });
   let over = false;
-  const lastWords: string[] = [];
+  const stderrTail: string[] = [];
   const kernel: KernelProcess = {
     pid: child.pid ?? 0,
     ended: new Promise<string>((resolve) => {
       child.once('error', (error) => resolve(`it could not be started: ${error.message}`));
       child.once('close', (code, signal) =>
         resolve(
-          [`it ended ${signal ? `by ${signal}` : `with exit code ${code}`}`, ...withoutSource(lastWords)].join('\n'),
+          [`it ended ${signal ? `by ${signal}` : `with exit code ${code}`}`, ...withoutSource(stderrTail)].join('\n'),
         ),
       );
     }),
@@ -86,10 +86,10 @@ export function startProcess(
 
   child.stdin.on('error', () => undefined);
   createInterface({ input: child.stderr }).on('line', (line) => {
-    if (line.startsWith(MARK)) return options.hear(JSON.parse(line.slice(MARK.length)));
-    lastWords.push(line.slice(0, LINE));
-    if (lastWords.length > 20) lastWords.shift();
-    if (TROUBLE.test(line)) kernel.kill();
+    if (line.startsWith(MARK)) return options.onEvent(JSON.parse(line.slice(MARK.length)));
+    stderrTail.push(line.slice(0, LINE));
+    if (stderrTail.length > 20) stderrTail.shift();
+    if (UNHANDLED.test(line)) kernel.kill();
   });
   return kernel;
 }

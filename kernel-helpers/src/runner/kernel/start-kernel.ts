@@ -13,8 +13,8 @@ export interface KernelOptions {
   env?: Record<string, string | undefined>;
   /** The program and its arguments for a connection file; tslab unless given. */
   command?: (connectionFile: string) => string[];
-  /** Seconds a kernel has to answer before it counts as deaf. */
-  deafAfter?: number;
+  /** Seconds a kernel has to answer before another is tried. */
+  startupTimeout?: number;
   /** Kernels tried, one after the other. */
   attempts?: number;
   /** Ends the attempt to start one. */
@@ -46,17 +46,17 @@ export async function startKernel(options: KernelOptions): Promise<Kernel> {
 
 /** A kernel that answers, or why there is none. */
 async function tryToStart(connection: Connection, options: KernelOptions): Promise<Kernel | string> {
-  const { command = tslabCommand, deafAfter = 10, signal } = options;
+  const { command = tslabCommand, startupTimeout = 10, signal } = options;
   let kernel: Kernel | undefined;
   let wantPorts = () => {};
   const portsWanted = new Promise<void>((resolve) => {
     wantPorts = resolve;
   });
-  const hear = (event: GuardEvent) => {
+  const onEvent = (event: GuardEvent) => {
     if (event.event === 'ports') wantPorts();
-    else if (kernel) kernel.failedLine = event.line;
+    if (event.event === 'failed' && kernel) kernel.failedLine = event.line;
   };
-  const started = startProcess(command(connection.file), { ...options, hear });
+  const started = startProcess(command(connection.file), { ...options, onEvent });
   signal?.addEventListener('abort', started.kill);
 
   const decided = new AbortController();
@@ -67,13 +67,15 @@ async function tryToStart(connection: Connection, options: KernelOptions): Promi
     const channels = openChannels(connection.info);
     void started.ended.then(() => channels.close());
     const [info] = await Promise.all([
-      untilHeard(channels, 'shell', decided.signal),
-      untilHeard(channels, 'control', decided.signal),
+      untilAnswered(channels, 'shell', decided.signal),
+      untilAnswered(channels, 'control', decided.signal),
       channels.heartbeat(),
     ]);
     return new Kernel(started, channels, info?.content.language_info as Record<string, unknown>);
   };
-  const deaf = after(deafAfter * 1000, `it did not answer within ${deafAfter} seconds`, { signal: decided.signal });
+  const deaf = after(startupTimeout * 1000, `it did not answer within ${startupTimeout} seconds`, {
+    signal: decided.signal,
+  });
   try {
     const first = await Promise.race([answer(), started.ended, deaf]);
     if (typeof first !== 'string') kernel = first;
@@ -89,7 +91,7 @@ async function tryToStart(connection: Connection, options: KernelOptions): Promi
  * Asks until the reply and the kernel's state have both arrived: what it publishes before the subscription has reached
  * it is lost.
  */
-async function untilHeard(
+async function untilAnswered(
   channels: Channels,
   channel: 'shell' | 'control',
   decided: AbortSignal,
