@@ -4,7 +4,7 @@ import { element, ink } from '../kit/svg.js';
 import { jointSettings } from './joint-drawing.js';
 import { type DrawingOptions, lengthText } from './kit/lengths.js';
 import type { Point } from './kit/lines.js';
-import { letters, millimetres, type Piece, templateDocument } from './kit/template-page.js';
+import { letters, millimetres, type TemplatePiece, templateDocument } from './kit/template-page.js';
 
 const grey = '#d4d4d4';
 const line = { stroke: ink, 'stroke-width': 0.2 };
@@ -27,7 +27,7 @@ export function jointTemplate(layout: CornerLayout, options: DrawingOptions & { 
 }
 
 /** Paper for the first board: faces as deep as the gauge, with the end between them. Too wide for a page, one face is left out. */
-function wrap(layout: CornerLayout): Piece {
+function wrap(layout: CornerLayout): TemplatePiece {
   const { boardWidth, stockThickness, gaugeSetting } = layout;
   const { second: pieces, board } = cornerPieces(layout);
   const bothFaces = (2 * gaugeSetting + stockThickness) * millimetres <= 150;
@@ -60,7 +60,7 @@ function wrap(layout: CornerLayout): Piece {
 }
 
 /** Paper for the other board's end, outside face at the left. */
-function secondBoardEnd(layout: CornerLayout): Piece {
+function secondBoardEnd(layout: CornerLayout): TemplatePiece {
   const { boardWidth, stockThickness } = layout;
   const { sockets, board } = cornerPieces(layout);
   const cut = sockets.map(({ from, to, baselineFrom, baselineTo }) =>
@@ -77,7 +77,7 @@ function secondBoardEnd(layout: CornerLayout): Piece {
   ]);
 }
 
-function piece(name: string, width: number, length: number, content: string[]): Piece {
+function piece(name: string, width: number, length: number, content: string[]): TemplatePiece {
   // A hair's breadth around, so that the outline is not cut in half.
   const edge = 0.2;
   const moved = element('g', { transform: `translate(${edge} ${edge})` }, content.join(''));

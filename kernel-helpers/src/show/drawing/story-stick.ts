@@ -4,7 +4,7 @@ import { escapeHtml } from '../kit/escape.js';
 import { spreadApart } from '../kit/label-places.js';
 import { element, ink } from '../kit/svg.js';
 import { type DrawingOptions, lengthText } from './kit/lengths.js';
-import { letters, millimetres, type Piece, templateDocument } from './kit/template-page.js';
+import { letters, millimetres, type TemplatePiece, templateDocument } from './kit/template-page.js';
 
 /** What a story stick needs of a sized box; see {@link SizedBox}. Inches. */
 export type MarkedBox = Pick<SizedBox, 'overall' | 'design' | 'parts' | 'grooves'>;
@@ -97,7 +97,7 @@ function heightMarks({ overall, grooves, parts }: MarkedBox): Mark[] {
   ];
 }
 
-function stick(name: string, marks: readonly Mark[], show: (inches: number) => string): Piece {
+function stick(name: string, marks: readonly Mark[], show: (inches: number) => string): TemplatePiece {
   const ordered = [...marks].sort((a, b) => a.at - b.at);
   const length = (ordered.at(-1)?.at ?? 0) * millimetres;
   const words = (at: number, what: string) => `${show(at)}: ${what}`;

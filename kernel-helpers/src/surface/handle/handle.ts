@@ -118,9 +118,9 @@ export function layOutHandle(input: HandleInput): Handle {
 }
 
 type Read = z.output<typeof fields>;
-type Shape = Pick<Handle, 'extent' | 'toolpath' | 'profile'>;
+type HandleShape = Pick<Handle, 'extent' | 'toolpath' | 'profile'>;
 
-const shapes: Record<HandleKind, (read: Read, chord: number, field: LidField) => Shape> = {
+const shapes: Record<HandleKind, (read: Read, chord: number, field: LidField) => HandleShape> = {
   scoop(read, chord, field) {
     const width = read.width ?? 1.5;
     if (width < chord)

@@ -7,7 +7,7 @@ export const millimetres = 25.4;
 export const letters = 3.2;
 
 /** Something drawn at full size along the page. Millimetres from its own upper left corner. */
-export interface Piece {
+export interface TemplatePiece {
   name: string;
   width: number;
   /** Width of what is cut out of the paper. */
@@ -31,7 +31,7 @@ const between = 10;
  * @param hint  what to do with it, plain text
  * @returns a whole HTML document that loads nothing
  */
-export function templateDocument(title: string, hint: string, pieces: readonly Piece[]): string {
+export function templateDocument(title: string, hint: string, pieces: readonly TemplatePiece[]): string {
   const groups = sideBySide(pieces);
   const pages = groups.flatMap((group) => {
     const length = Math.max(...group.map((piece) => piece.length));
@@ -57,8 +57,8 @@ svg { display: block; }
 @media screen { body { margin: 12mm; } section { width: auto; max-width: ${page.width}mm; overflow-x: auto; } header { height: auto; min-height: 16mm; } section + section { margin-top: 12mm; border-top: 1px dashed ${quietInk}; } }`;
 
 /** Pieces that stand beside one another on a page. */
-function sideBySide(pieces: readonly Piece[]): Piece[][] {
-  const groups: Piece[][] = [];
+function sideBySide(pieces: readonly TemplatePiece[]): TemplatePiece[][] {
+  const groups: TemplatePiece[][] = [];
   let room = 0;
   for (const piece of pieces) {
     if (piece.width > room) {
@@ -71,7 +71,7 @@ function sideBySide(pieces: readonly Piece[]): Piece[][] {
   return groups;
 }
 
-function pageSvg(group: readonly Piece[], number: number, count: number, words: string): string {
+function pageSvg(group: readonly TemplatePiece[], number: number, count: number, words: string): string {
   const from = number * (drawn.height - shared);
   let x = 0;
   const pieces = group.map((piece) => {
@@ -89,7 +89,7 @@ function pageSvg(group: readonly Piece[], number: number, count: number, words: 
 }
 
 /** Where two pages are laid on one another: the same line on both, with the same number. */
-function matchMark(join: number, x: number, top: number, { cutWidth, length }: Piece): string {
+function matchMark(join: number, x: number, top: number, { cutWidth, length }: TemplatePiece): string {
   const place = join * (drawn.height - shared) + shared / 2;
   if (place > length) return '';
   const y = top + place;

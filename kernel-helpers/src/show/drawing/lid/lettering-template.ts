@@ -2,7 +2,7 @@ import type { Handle } from '../../../surface/handle/handle.js';
 import type { Lettering } from '../../../surface/lettering/lettering.js';
 import type { LidPoint } from '../../../surface/lettering/outline.js';
 import { element, ink, quietInk } from '../../kit/svg.js';
-import { letters, millimetres, type Piece, templateDocument } from '../kit/template-page.js';
+import { letters, millimetres, type TemplatePiece, templateDocument } from '../kit/template-page.js';
 import { handleShapes } from './lid-drawing.js';
 
 /** Widest strip of paper, mm: what a page has room for. */
@@ -45,7 +45,7 @@ export function letteringTemplate(lid: { lettering: Lettering; handle?: Handle |
   ].join('');
   const strips = Math.ceil(width / strip);
   const across = width / strips;
-  const pieces = Array.from({ length: strips }, (_, i): Piece => {
+  const pieces = Array.from({ length: strips }, (_, i): TemplatePiece => {
     const from = i * across;
     const joins = [from, from + across].filter((at) => at > 1e-9 && at < width - 1e-9);
     const marks = joins.map((at) => element('path', { class: 'join', d: `M${at},0V${height}`, ...dashes }));
