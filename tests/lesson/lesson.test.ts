@@ -6,7 +6,7 @@ import { openLesson } from '../../kernel-helpers/src/lesson/lesson.js';
 import { commissionFolder, testFolder } from '../record/setting.js';
 
 const question = { what: 'the sum', computed: 4.625, unit: 'in', within: '1/64 in' };
-const lesson = (folder: string, name = '01-reading-a-tape') => openLesson(name, { folder, say: () => {} });
+const lesson = (folder: string, name = '01-reading-a-tape') => openLesson(name, { folder, notify: () => {} });
 const linesOf = (folder: string) => readFileSync(join(folder, 'progress.jsonl'), 'utf8').trimEnd().split('\n');
 
 afterEach(() => vi.unstubAllEnvs());
@@ -63,7 +63,7 @@ describe('a lesson', () => {
   it("keeps nothing in a commission's folder, and says so", () => {
     const folder = commissionFolder();
     const said: string[] = [];
-    const opened = openLesson('01-reading-a-tape', { folder, say: (line) => said.push(line) });
+    const opened = openLesson('01-reading-a-tape', { folder, notify: (line) => said.push(line) });
     opened.predict({ ...question, yours: '4 5/8' });
     expect(opened.progress()).toHaveLength(1);
     expect(existsSync(join(folder, 'progress.jsonl'))).toBe(false);

@@ -178,7 +178,7 @@ describe('an earlier decision that a sheet needs', () => {
     const later = open(folder);
     later.need('sizing');
     later.need('sizing');
-    expect(later.said).toEqual([
+    expect(later.notices).toEqual([
       'sizing (entry 2) rests on brief as of entry 1; brief was decided again in entry 3. Run 02-sizing.ipynb again.',
     ]);
   });
@@ -211,7 +211,7 @@ describe('a record cut short by a power failure', () => {
     expect(job.need('brief')).toEqual(brief.results);
     expect(job.decide('sizing', sizing).entry?.seq).toBe(2);
     const kept = readdirSync(folder).find((name) => name.startsWith('record-incomplete-'));
-    expect(job.said[0]).toContain(`kept in ${kept}`);
+    expect(job.notices[0]).toContain(`kept in ${kept}`);
     expect(readRecord(folder).faults).toEqual([]);
   });
 });
@@ -235,7 +235,7 @@ describe('practice', () => {
       note: 'Practice: sizing is worked out but not kept.',
     });
     expect(() => job.decide('sizing', { ...sizing, findings: [stop] })).toThrow('wall under the groove');
-    expect(job.said).toEqual([
+    expect(job.notices).toEqual([
       'Practice: nothing is kept, and earlier decisions are those of the demonstration commission 2025-11-03-tea-chest.',
     ]);
     expect(job.decisions()).toHaveLength(1);

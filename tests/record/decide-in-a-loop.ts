@@ -11,7 +11,7 @@ const job = commissionIn<{ brief: unknown }>({
   folder,
   shapes: { brief: z.unknown() },
   versions: { node: process.versions.node, helpers: '0.1.0', build: 'source', data: {} },
-  say: () => {},
+  notify: () => {},
 });
 writeSync(1, 'ready\n');
 readSync(0, Buffer.alloc(16));

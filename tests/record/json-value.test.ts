@@ -2,25 +2,27 @@ import { runInNewContext } from 'node:vm';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
-import { plainCopy } from '../../kernel-helpers/src/record/json-value.js';
+import { toJsonValue } from '../../kernel-helpers/src/record/json-value.js';
 
 describe('what a record can keep', () => {
   it('comes back as it went in', () => {
     fc.assert(
       fc.property(fc.jsonValue(), (value) => {
-        expect(plainCopy(value, 'inputs')).toEqual(JSON.parse(JSON.stringify(value)));
+        expect(toJsonValue(value, 'inputs')).toEqual(JSON.parse(JSON.stringify(value)));
       }),
     );
   });
 
   it('takes a field that is undefined for one left out', () => {
-    expect(plainCopy({ proud: undefined, thickness: 0.625 }, 'inputs')).toStrictEqual({ thickness: 0.625 });
+    expect(toJsonValue({ proud: undefined, thickness: 0.625 }, 'inputs')).toStrictEqual({ thickness: 0.625 });
   });
 
   it('takes the same part listed twice, and objects made in a notebook cell of another context', () => {
     const side = { length: 12 };
-    expect(plainCopy([side, side], 'results')).toEqual([side, side]);
-    expect(plainCopy(runInNewContext('({ sides: [{ length: 12 }] })'), 'results')).toEqual({ sides: [{ length: 12 }] });
+    expect(toJsonValue([side, side], 'results')).toEqual([side, side]);
+    expect(toJsonValue(runInNewContext('({ sides: [{ length: 12 }] })'), 'results')).toEqual({
+      sides: [{ length: 12 }],
+    });
   });
 
   const circle: { parts: unknown[] } = { parts: [] };
@@ -41,7 +43,7 @@ describe('what a record can keep', () => {
     [{ [Symbol('hidden')]: 1 }, 'results is an object with symbols for names'],
     [circle, 'results.parts[0] is a thing that contains itself'],
   ])('refuses %o and names the field', (value, message) => {
-    expect(() => plainCopy(value, 'results')).toThrow(ShopError);
-    expect(() => plainCopy(value, 'results')).toThrow(message);
+    expect(() => toJsonValue(value, 'results')).toThrow(ShopError);
+    expect(() => toJsonValue(value, 'results')).toThrow(message);
   });
 });

@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { keepFile } from '../../kernel-helpers/src/record/output-file.js';
+import { saveFile } from '../../kernel-helpers/src/record/output-file.js';
 
 let folder: string;
 beforeEach(() => {
@@ -12,8 +12,8 @@ afterEach(() => rmSync(folder, { recursive: true }));
 
 describe('a paper that a sheet makes', () => {
   it('is kept whole, takes the place of the one before and leaves nothing else', () => {
-    keepFile(folder, 'joint-template.html', 'first');
-    keepFile(folder, 'joint-template.html', 'second');
+    saveFile(folder, 'joint-template.html', 'first');
+    saveFile(folder, 'joint-template.html', 'second');
     expect(readFileSync(join(folder, 'joint-template.html'), 'utf8')).toBe('second');
     expect(readdirSync(folder)).toEqual(['joint-template.html']);
   });
@@ -21,7 +21,7 @@ describe('a paper that a sheet makes', () => {
   it.each(['../x.html', 'record.jsonl', '01-brief.ipynb', 'index.html', '.hidden.html', 'a/b.dxf', ''])(
     'is not called %j',
     (file) => {
-      expect(() => keepFile(folder, file, 'text')).toThrow('possible: a plain name such as joint-template.html');
+      expect(() => saveFile(folder, file, 'text')).toThrow('possible: a plain name such as joint-template.html');
       expect(readdirSync(folder)).toEqual([]);
     },
   );

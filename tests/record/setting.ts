@@ -35,7 +35,7 @@ export function commissionFolder(root = testFolder(), name = '2026-03-12-blanket
 }
 
 export function open(folder: string, over: { versions?: Versions } = {}): Commission<TestDecisions> {
-  return commissionIn<TestDecisions>({ folder, shapes, versions, say: () => {}, ...over });
+  return commissionIn<TestDecisions>({ folder, shapes, versions, notify: () => {}, ...over });
 }
 
 export const brief = { inputs: { inside: '10 in' }, results: { inside: 10, wood: 'walnut-black' } };

@@ -13,7 +13,7 @@ interface Stock {
   stock: { boards: object[]; offcuts: object[] };
 }
 const open = (folder: string, said: string[] = []) =>
-  commissionIn<Stock>({ folder, shapes: { stock: z.looseObject({}) }, versions, say: (line) => said.push(line) });
+  commissionIn<Stock>({ folder, shapes: { stock: z.looseObject({}) }, versions, notify: (line) => said.push(line) });
 
 afterEach(() => {
   delete process.env.COMMISSION_REHEARSAL;

@@ -1,7 +1,7 @@
 import { askFirst, comparePrediction, type Prediction, type Question } from '../measure/prediction.js';
 import { isCommission } from '../record/demonstration.js';
 import { localTime, whoDecides } from '../record/who-and-when.js';
-import { appendTried, progressName, readProgress, type Tried } from './progress-file.js';
+import { type Attempt, appendAttempt, progressName, readProgress } from './progress-file.js';
 
 /** What became of a question. */
 export interface Predicted {
@@ -26,7 +26,7 @@ export interface Lesson {
   /** Whether a figure was given for a question, so that its working may be shown now. */
   tried(what: string): boolean;
   /** What was tried in this lesson, oldest first. */
-  progress(): Tried[];
+  progress(): Attempt[];
 }
 
 /**
@@ -35,22 +35,22 @@ export interface Lesson {
  *
  * @param name  the lesson's own name, `01-reading-a-tape`
  * @param folder  where the lesson stands unless told otherwise; in a commission's folder nothing is kept
- * @param say  where a notice goes; printed when left out
+ * @param notify  where a notice goes; printed when left out
  */
 export function openLesson(
   name: string,
   {
     folder = process.cwd(),
-    say = console.log,
+    notify = console.log,
   }: {
     folder?: string;
-    say?: (line: string) => void;
+    notify?: (line: string) => void;
   } = {},
 ): Lesson {
   const kept = !isCommission(folder);
   if (!kept)
-    say(`This is a commission's folder: what you try here is not kept. Open the lesson in worksheets/lessons.`);
-  const tried = new Map<string, Tried>();
+    notify(`This is a commission's folder: what you try here is not kept. Open the lesson in worksheets/lessons.`);
+  const tried = new Map<string, Attempt>();
 
   return {
     name,
@@ -75,7 +75,7 @@ export function openLesson(
         hit,
         note,
       };
-      if (kept) appendTried(folder, entry);
+      if (kept) appendAttempt(folder, entry);
       tried.set(what, entry);
       return printedAs({ prediction, note: kept ? `${note} Kept in ${progressName}.` : note });
     },

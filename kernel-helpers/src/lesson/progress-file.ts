@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as z from 'zod';
-import { appendDurably } from '../disk/append-durably.js';
+import { appendLine } from '../disk/append-line.js';
 import { diskError, isSystemError } from '../disk/disk-error.js';
 import { sweepLock, withLock } from '../disk/lock.js';
 
@@ -9,7 +9,7 @@ import { sweepLock, withLock } from '../disk/lock.js';
 export const progressName = 'progress.jsonl';
 
 /** One figure that was tried in a lesson. */
-export interface Tried {
+export interface Attempt {
   /** Local date and time with its offset, `2026-03-12T19:30:00-05:00`. */
   at: string;
   who: string;
@@ -24,7 +24,7 @@ export interface Tried {
   note: string;
 }
 
-const triedShape = z.object({
+const attemptShape = z.object({
   at: z.iso.datetime({ offset: true }),
   who: z.string(),
   lesson: z.string(),
@@ -37,10 +37,10 @@ const triedShape = z.object({
 });
 
 /** All that was tried, oldest first. A line that the power cut short, or that someone spoilt, is passed over. @internal */
-export function readProgress(folder: string): Tried[] {
+export function readProgress(folder: string): Attempt[] {
   return textOf(folder)
     .split('\n')
-    .flatMap((line) => triedIn(line) ?? []);
+    .flatMap((line) => attemptIn(line) ?? []);
 }
 
 /**
@@ -50,19 +50,19 @@ export function readProgress(folder: string): Tried[] {
  * @throws ShopError  a disk that refuses
  * @internal
  */
-export function appendTried(folder: string, tried: Tried): boolean {
+export function appendAttempt(folder: string, attempt: Attempt): boolean {
   const path = join(folder, progressName);
   const lock = `${path}.lock`;
   try {
     return withLock(lock, () => {
       sweepLock(lock);
       const before = readProgress(folder).findLast(
-        ({ lesson, what, who }) => lesson === tried.lesson && what === tried.what && who === tried.who,
+        ({ lesson, what, who }) => lesson === attempt.lesson && what === attempt.what && who === attempt.who,
       );
-      if (before && before.yours === tried.yours && before.computed === tried.computed) return false;
+      if (before && before.yours === attempt.yours && before.computed === attempt.computed) return false;
       const text = textOf(folder);
       const lead = text === '' || text.endsWith('\n') ? '' : '\n';
-      appendDurably(path, Buffer.from(`${lead}${JSON.stringify(tried)}\n`));
+      appendLine(path, Buffer.from(`${lead}${JSON.stringify(attempt)}\n`));
       return true;
     });
   } catch (error) {
@@ -79,9 +79,9 @@ function textOf(folder: string): string {
   }
 }
 
-function triedIn(line: string): Tried | undefined {
+function attemptIn(line: string): Attempt | undefined {
   try {
-    return triedShape.safeParse(JSON.parse(line)).data;
+    return attemptShape.safeParse(JSON.parse(line)).data;
   } catch {
     return undefined;
   }

@@ -16,7 +16,7 @@ import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
 import type { Decisions } from './decisions.js';
 import { demonstration, isCommission } from './demonstration.js';
 import type { Entry, Head, Versions } from './entry.js';
-import { keepFile } from './output-file.js';
+import { saveFile } from './output-file.js';
 import { appendEntry, soundEntries } from './record-file.js';
 import { sheetLinks } from './sheets.js';
 import { type StockTaken, stockOffered, turnStock } from './shop-stock-file.js';
@@ -43,7 +43,7 @@ export interface Commission<D = Decisions> {
   /** True in a folder that is no commission: everything computes, nothing is kept. */
   readonly practice: boolean;
   /** What the commission had to say so far, each thing once. */
-  readonly said: readonly string[];
+  readonly notices: readonly string[];
   /**
    * The results of an earlier decision, as they were recorded; they cannot be changed.
    *
@@ -71,7 +71,7 @@ export interface Commission<D = Decisions> {
    * @param file  a plain name such as `joint-template.html`
    * @throws ShopError  a name that is not possible; a disk that refuses
    */
-  keep(file: string, text: string): void;
+  save(file: string, text: string): void;
   /**
    * Boards that lie in the shop, from `stock.json` beside the commissions' folder: the maker's own and the offcuts of other
    * commissions. Once `stock` is decided, what the commission saw when it was planned, so that it can be run again years later.
@@ -109,8 +109,8 @@ export interface Opening<D> {
   folder: string;
   shapes: { [What in keyof D]: Shape };
   versions: Versions;
-  /** Where notices go besides `said`. */
-  say: (line: string) => void;
+  /** Where notices go besides `notices`. */
+  notify: (line: string) => void;
 }
 
 /** Opens the commission in a folder. @internal */
@@ -123,13 +123,13 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   const invented = !practice && demonstration(folder) === folder;
   const needs: Record<string, Head> = {};
   const files: Record<string, string> = {};
-  const said: string[] = [];
+  const notices: string[] = [];
   let offered: StockOffered | undefined;
 
-  const say = (line: string): void => {
-    if (said.includes(line)) return;
-    said.push(line);
-    opening.say(line);
+  const notify = (line: string): void => {
+    if (notices.includes(line)) return;
+    notices.push(line);
+    opening.notify(line);
   };
   const entries = (): Entry[] => (source === undefined ? [] : soundEntries(source));
   const done = (outcome: Decided['outcome'], note: string, entry?: Entry): Decided =>
@@ -140,7 +140,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     folder,
     begun: /^\d{4}-\d\d-\d\d(?=-)/.exec(name)?.[0] ?? '',
     practice,
-    said,
+    notices,
     entries,
     decisions: () => decisionRows(entries()),
     head: () => {
@@ -148,11 +148,11 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       return last && { seq: last.seq, hash: last.hash };
     },
 
-    keep(file, text) {
+    save(file, text) {
       if (rehearsal) return;
-      if (practice) return say(`Practice: ${file} is not kept.`);
-      keepFile(folder, file, text);
-      say(`Kept in the commission's folder: ${file}`);
+      if (practice) return notify(`Practice: ${file} is not kept.`);
+      saveFile(folder, file, text);
+      notify(`Kept in the commission's folder: ${file}`);
     },
 
     stock({ today = false } = {}) {
@@ -164,11 +164,11 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
 
     keepOffcuts() {
       if (rehearsal) return;
-      if (practice) return say('Practice: no offcut goes back into the stock.');
-      if (invented) return say('The boards of the demonstration are invented: no offcut goes into your stock.');
+      if (practice) return notify('Practice: no offcut goes back into the stock.');
+      if (invented) return notify('The boards of the demonstration are invented: no offcut goes into your stock.');
       const decided = latest(entries(), 'stock')?.results as StockTaken | undefined;
       if (!decided) throw new ShopError(`stock is not decided yet in ${name}: run ${sheetFor('stock')} first.`);
-      for (const line of turnStock(folder, decided, offered)) say(line);
+      for (const line of turnStock(folder, decided, offered)) notify(line);
     },
 
     read(file) {
@@ -208,7 +208,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
         return standing ? undefined : { ...made, ...content };
       });
       if (setAside) {
-        say(
+        notify(
           `The last line of the record was never finished (the power failed, most likely), so it does not count. It is kept in ${setAside}.`,
         );
       }
@@ -235,12 +235,12 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       );
     }
     if (practice) {
-      say(
+      notify(
         `Practice: nothing is kept, and earlier decisions are those of the demonstration commission ${basename(source ?? '')}.`,
       );
     }
     const stale = practice || rehearsal ? undefined : staleness(real, entry);
-    if (stale) say(`${staleText(stale)} Run ${sheetFor(what)} again.`);
+    if (stale) notify(`${staleText(stale)} Run ${sheetFor(what)} again.`);
     needs[what] = { seq: entry.seq, hash: entry.hash };
     return entry.results as Readonly<D[What]>;
   }

@@ -3,7 +3,7 @@ import type { Finding } from '../measure/finding.js';
 import { ShopError } from '../measure/shop-error.js';
 import { type Difference, differences } from './differences.js';
 import { type Entry, findingShape } from './entry.js';
-import { plainCopy } from './json-value.js';
+import { toJsonValue } from './json-value.js';
 
 /** A decision as a sheet hands it over. */
 export interface Decision<Results = unknown> {
@@ -36,11 +36,11 @@ export interface Shape {
  */
 export function decisionContent(what: string, decision: Decision, shape: Shape): DecisionContent {
   const content: DecisionContent = {
-    inputs: plainCopy(decision.inputs, `${what}: inputs`),
-    results: plainCopy(decision.results, `${what}: results`),
-    findings: plainCopy(decision.findings ?? [], `${what}: findings`),
-    overrides: plainCopy(decision.overrides ?? {}, `${what}: overrides`),
-    seed: decision.seed === undefined ? undefined : plainCopy(decision.seed, `${what}: seed`),
+    inputs: toJsonValue(decision.inputs, `${what}: inputs`),
+    results: toJsonValue(decision.results, `${what}: results`),
+    findings: toJsonValue(decision.findings ?? [], `${what}: findings`),
+    overrides: toJsonValue(decision.overrides ?? {}, `${what}: overrides`),
+    seed: decision.seed === undefined ? undefined : toJsonValue(decision.seed, `${what}: seed`),
   };
   const wrong =
     shapeProblem(shape, content.results, 'results') ??

@@ -8,7 +8,7 @@ import { ShopError } from '../measure/shop-error.js';
  * @throws ShopError  naming the field that a record cannot keep: NaN and Infinity would come back as nothing,
  *                    dates and maps as something else
  */
-export function plainCopy<T>(value: T, where: string): T {
+export function toJsonValue<T>(value: T, where: string): T {
   const inside: object[] = [];
   const look = (item: unknown, path: string): void => {
     if (item === null || typeof item === 'string' || typeof item === 'boolean') return;

@@ -24,7 +24,7 @@ export interface OpenedCommission extends Commission {
  * earlier decisions come from the demonstration commission, and nothing is kept.
  *
  * @param folder  the commission's folder; where the sheet stands when left out
- * @param say  where its notices go, a line each; printed when left out
+ * @param notify  where its notices go, a line each; printed when left out
  * Woods of the maker's own are read from `own-species.json` in data/ and in the commission's folder: a list of entries as in
  * data/species.json.
  *
@@ -32,15 +32,15 @@ export interface OpenedCommission extends Commission {
  */
 export function openCommission({
   folder = process.cwd(),
-  say = console.log,
+  notify = console.log,
 }: {
   folder?: string;
-  say?: (line: string) => void;
+  notify?: (line: string) => void;
 } = {}): OpenedCommission {
   addOwnSpecies(folder);
   const job: Commission = commissionIn({
     folder,
-    say,
+    notify,
     shapes: decisionShapes,
     versions: versionsInUse({ ...dataVersions(), ...ownSpeciesVersions(folder) }),
   });

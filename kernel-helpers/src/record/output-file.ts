@@ -12,7 +12,7 @@ const taken = ['index.html'];
  * @throws ShopError  a name that is not possible; a disk that refuses
  * @internal
  */
-export function keepFile(folder: string, file: string, text: string): void {
+export function saveFile(folder: string, file: string, text: string): void {
   if (!possible.test(file) || taken.includes(file))
     throw new ShopError(
       `file: "${file}" given; possible: a plain name such as joint-template.html or parts.dxf, but not index.html`,

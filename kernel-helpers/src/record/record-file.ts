@@ -1,6 +1,6 @@
 import { closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { appendDurably } from '../disk/append-durably.js';
+import { appendLine } from '../disk/append-line.js';
 import { diskError, isSystemError } from '../disk/disk-error.js';
 import { sweepLock, withLock } from '../disk/lock.js';
 import { replaceFile } from '../disk/replace-file.js';
@@ -72,7 +72,7 @@ function appendLocked(folder: string, compose: (entries: Entry[]) => EntryConten
   if (!content) return { setAside };
   const line = nextLine(chain.head, content);
   const lead = chain.unterminated ? '\n' : '';
-  appendDurably(join(folder, recordName), Buffer.concat([Buffer.from(lead), line, Buffer.from('\n')]));
+  appendLine(join(folder, recordName), Buffer.concat([Buffer.from(lead), line, Buffer.from('\n')]));
   return { entry: readRecord(folder).entries.at(-1), setAside };
 }
 

@@ -6,7 +6,7 @@ import { species } from '../wood/species.js';
 import type { CommissionCard } from './commission-card.js';
 
 /** What to look for; all that is given must hold, and what a commission does not say does not hold. */
-export interface Wanted {
+export interface CommissionQuery {
   /** Part of the wood's id or name: `walnut`. */
   wood?: string;
   /** Part of the joint's name: `dovetail`. */
@@ -53,9 +53,9 @@ const fields = z.strictObject({
  * @throws ShopError  one line: the field, the value given, what is possible, why
  * @example searchCommissions(shopBook().commissions, { wood: 'walnut', joint: 'dovetail', hoursOver: 20 })
  */
-export function searchCommissions(commissions: readonly CommissionCard[], wanted: Wanted): CommissionCard[] {
+export function searchCommissions(commissions: readonly CommissionCard[], query: CommissionQuery): CommissionCard[] {
   const { wood, joint, words, hoursOver, hoursUnder, currency, priceOver, priceUnder, from, to, answer } =
-    readParameters(fields, wanted);
+    readParameters(fields, query);
   const currencies = [...new Set(commissions.flatMap(({ quoted }) => quoted?.price.currency ?? []))];
   if ((priceOver !== undefined || priceUnder !== undefined) && currency === undefined && currencies.length > 1)
     throw new ShopError(

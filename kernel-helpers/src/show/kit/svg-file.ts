@@ -5,7 +5,7 @@ import type { DisplayItem } from './display.js';
 const picture = /src="data:image\/svg\+xml;base64,([A-Za-z0-9+/=]+)"/;
 
 /**
- * The picture of a drawing or a plot as an SVG file of its own, to keep beside the sheets: `job.keep('views.svg', svgFile(...))`.
+ * The picture of a drawing or a plot as an SVG file of its own, to keep beside the sheets: `job.save('views.svg', svgFile(...))`.
  *
  * @param shown  as `pieceDrawing`, `explodedView` and every plot return it
  * @returns the file's text; it loads nothing

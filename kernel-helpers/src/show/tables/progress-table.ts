@@ -1,4 +1,4 @@
-import type { Tried } from '../../lesson/progress-file.js';
+import type { Attempt } from '../../lesson/progress-file.js';
 import type { DisplayItem } from '../kit/display.js';
 import { table } from '../kit/table.js';
 
@@ -7,7 +7,7 @@ import { table } from '../kit/table.js';
  *
  * @param tried  as a lesson's `progress()` gives it
  */
-export function progressTable(tried: readonly Tried[]): DisplayItem {
+export function progressTable(tried: readonly Attempt[]): DisplayItem {
   const hits = tried.filter(({ hit }) => hit).length;
   return table({
     columns: ['Day', 'Who', 'How it came out'],

@@ -4,7 +4,7 @@ import { ShopError } from '../measure/shop-error.js';
 import { syncFolder } from './durable.js';
 
 /** Appends bytes in one go and waits for the disk; a failed or short write is taken back. @internal */
-export function appendDurably(path: string, bytes: Uint8Array): void {
+export function appendLine(path: string, bytes: Uint8Array): void {
   const isNew = !existsSync(path);
   const fd = openSync(path, 'a');
   try {
