@@ -60,6 +60,11 @@ describe.each(names)('%s', (name) => {
     expect(long.map((cell) => cell.id)).toEqual([]);
   });
 
+  test('has no line of code wider than 110 columns', () => {
+    const lines = code.flatMap(({ source }) => [source].flat().join('').split('\n'));
+    expect(lines.filter((line) => line.length > 110)).toEqual([]);
+  });
+
   test('has one cell of parameters, if it computes at all', () => {
     if (code.length > 0) expect(code.filter((cell) => cell.metadata.tags?.includes('parameters'))).toHaveLength(1);
   });

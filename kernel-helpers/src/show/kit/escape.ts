@@ -18,9 +18,12 @@ export function escapeMarkdown(text: string): string {
 
 /**
  * Markdown with values put in that stay plain text, whatever is in them: a client's name, a note.
+ * Where the text runs over several lines of a cell, its lines are joined into one.
  *
  * @example show(markdown`For **${brief.client}**, promised for ${brief.promised}.`)
  */
 export function markdown(parts: TemplateStringsArray, ...values: (string | number)[]): string {
-  return parts.reduce((text, part, i) => `${text}${escapeMarkdown(String(values[i - 1]))}${part}`);
+  return parts
+    .map((part) => part.replace(/\s*\n\s*/g, ' '))
+    .reduce((text, part, i) => `${text}${escapeMarkdown(String(values[i - 1]))}${part}`);
 }
