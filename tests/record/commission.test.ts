@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { inspect } from 'node:util';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
+import { readRecord } from '../../kernel-helpers/src/record/chain/record-file.js';
 import { compareRecords } from '../../kernel-helpers/src/record/compare.js';
-import { readRecord } from '../../kernel-helpers/src/record/record-file.js';
 import { brief, commissionFolder, must, open, sizing, testFolder, versions, writeSheet } from './setting.js';
 
 afterEach(() => vi.unstubAllEnvs());

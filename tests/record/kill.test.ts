@@ -7,7 +7,7 @@ import { createInterface } from 'node:readline';
 import { setTimeout } from 'node:timers/promises';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readRecord } from '../../kernel-helpers/src/record/record-file.js';
+import { readRecord } from '../../kernel-helpers/src/record/chain/record-file.js';
 import { commissionFolder, must } from './setting.js';
 
 // Bundled once: loading the sources in each of the many processes would take most of the test's time.

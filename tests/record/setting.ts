@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import * as z from 'zod';
-import { nextLine, readChain } from '../../kernel-helpers/src/record/chain.js';
+import { nextLine, readChain } from '../../kernel-helpers/src/record/chain/chain.js';
+import type { Entry, EntryContent, Versions } from '../../kernel-helpers/src/record/chain/entry.js';
 import { type Commission, commissionIn } from '../../kernel-helpers/src/record/commission.js';
-import type { Entry, EntryContent, Versions } from '../../kernel-helpers/src/record/entry.js';
 
 /** Two decisions of a made-up commission: the sizing rests on the brief. */
 export interface TestDecisions {

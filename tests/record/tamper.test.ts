@@ -2,8 +2,8 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { EntryContent, Head } from '../../kernel-helpers/src/record/chain/entry.js';
 import { checkCommission } from '../../kernel-helpers/src/record/check.js';
-import type { EntryContent, Head } from '../../kernel-helpers/src/record/entry.js';
 import { knownHead, knownHeadsName, noteHead } from '../../kernel-helpers/src/record/known-heads.js';
 import { commissionFolder, content, must, open, recordBytes, sizing } from './setting.js';
 

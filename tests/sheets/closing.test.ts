@@ -2,7 +2,7 @@ import { copyFileSync, mkdirSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Actuals } from '../../kernel-helpers/src/money/actuals.js';
-import { soundEntries } from '../../kernel-helpers/src/record/record-file.js';
+import { soundEntries } from '../../kernel-helpers/src/record/chain/record-file.js';
 import { latest } from '../../kernel-helpers/src/record/stale.js';
 import { startKernel } from '../../kernel-helpers/src/runner/kernel/start-kernel.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';

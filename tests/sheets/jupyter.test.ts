@@ -2,8 +2,8 @@ import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { readRecord } from '../../kernel-helpers/src/record/chain/record-file.js';
 import { compareRecords } from '../../kernel-helpers/src/record/compare.js';
-import { readRecord } from '../../kernel-helpers/src/record/record-file.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { decided, root, templateCommission, workedCommission } from './setting.js';
 

@@ -1,7 +1,7 @@
 import { readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { soundEntries } from '../../kernel-helpers/src/record/record-file.js';
+import { soundEntries } from '../../kernel-helpers/src/record/chain/record-file.js';
 import { runSheets } from '../../kernel-helpers/src/runner/sheets/run-sheets.js';
 import { changeParameter, copyOf, workedCommission } from './setting.js';
 

@@ -3,7 +3,10 @@ import { basename, resolve } from 'node:path';
 import { diskError, isSystemError } from '../disk/disk-error.js';
 import { ShopError } from '../measure/shop-error.js';
 import type { StockOffered } from '../stock/boards/shop-stock.js';
-import { sha256 } from './chain.js';
+import { sha256 } from './chain/chain.js';
+import type { Entry, Head, Versions } from './chain/entry.js';
+import { appendEntry, soundEntries } from './chain/record-file.js';
+import { localTime, whoDecides } from './chain/who-and-when.js';
 import {
   contentDifferences,
   type Decision,
@@ -15,13 +18,10 @@ import {
 import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
 import type { Decisions } from './decisions.js';
 import { demonstration, isCommission } from './demonstration.js';
-import type { Entry, Head, Versions } from './entry.js';
 import { saveFile } from './output-file.js';
-import { appendEntry, soundEntries } from './record-file.js';
 import { sheetLinks } from './sheets.js';
 import { type StockTaken, stockOffered, turnStock } from './shop-stock-file.js';
 import { latest, staleness, staleText } from './stale.js';
-import { localTime, whoDecides } from './who-and-when.js';
 
 /** What became of a decision. */
 export interface Decided {

@@ -1,6 +1,6 @@
+import type { Difference } from './chain/differences.js';
+import type { Entry, Versions } from './chain/entry.js';
 import { contentDifferences } from './decision.js';
-import type { Difference } from './differences.js';
-import type { Entry, Versions } from './entry.js';
 import { latest } from './stale.js';
 
 /** How one decision came out when its sheet was run again. */

@@ -1,6 +1,6 @@
+import { differenceText } from './chain/differences.js';
+import type { Entry } from './chain/entry.js';
 import { contentDifferences } from './decision.js';
-import { differenceText } from './differences.js';
-import type { Entry } from './entry.js';
 import { entryAt } from './stale.js';
 
 /** One line of the table of decisions. */

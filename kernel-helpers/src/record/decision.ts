@@ -1,9 +1,9 @@
 import * as z from 'zod';
 import type { Finding } from '../measure/finding.js';
 import { ShopError } from '../measure/shop-error.js';
-import { type Difference, differences } from './differences.js';
-import { type Entry, findingShape } from './entry.js';
-import { toJsonValue } from './json-value.js';
+import { type Difference, differences } from './chain/differences.js';
+import { type Entry, findingShape } from './chain/entry.js';
+import { toJsonValue } from './chain/json-value.js';
 
 /** A decision as a sheet hands it over. */
 export interface Decision<Results = unknown> {

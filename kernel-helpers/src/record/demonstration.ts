@@ -1,6 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { recordName } from './record-file.js';
+import { recordName } from './chain/record-file.js';
 
 /** Whether a folder is a commission's: it stands directly inside a folder named `commissions`. @internal */
 export function isCommission(folder: string): boolean {

@@ -5,9 +5,9 @@ import { diskError } from '../disk/disk-error.js';
 import { withLock } from '../disk/lock.js';
 import { replaceFile } from '../disk/replace-file.js';
 import { ShopError } from '../measure/shop-error.js';
+import type { Entry, Head } from './chain/entry.js';
+import { soundEntries } from './chain/record-file.js';
 import { isCommission } from './demonstration.js';
-import type { Entry, Head } from './entry.js';
-import { soundEntries } from './record-file.js';
 
 /** The shop's own book of where each record ended when it was last seen: beside the commissions' folders, not in them. */
 export const knownHeadsName = 'known-heads.json';

@@ -1,10 +1,10 @@
 import { formatLength } from '../measure/length.js';
 import type { Brief } from '../piece/brief.js';
+import { dataVersions } from './chain/data-versions.js';
+import { versionsInUse } from './chain/versions.js';
 import { type Commission, commissionIn } from './commission.js';
-import { dataVersions } from './data-versions.js';
 import { decisionShapes } from './decisions.js';
 import { addOwnSpecies, ownSpeciesVersions } from './own-species.js';
-import { versionsInUse } from './versions.js';
 
 /** The commission that a sheet stands in, which also speaks of lengths as its brief asks. */
 export interface OpenedCommission extends Commission {

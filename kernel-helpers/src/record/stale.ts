@@ -1,4 +1,4 @@
-import type { Entry, Head } from './entry.js';
+import type { Entry, Head } from './chain/entry.js';
 
 /** A standing decision that rests on one that has changed since. */
 export interface Stale {

@@ -1,9 +1,9 @@
 import type { Actuals, ClientAnswer } from '../money/actuals.js';
 import type { Money } from '../money/money.js';
 import type { Brief, Joint } from '../piece/brief.js';
+import type { Entry, Head } from '../record/chain/entry.js';
 import { shapeProblem } from '../record/decision.js';
 import { type Decisions, decisionShapes } from '../record/decisions.js';
-import type { Entry, Head } from '../record/entry.js';
 import { latest } from '../record/stale.js';
 
 /** A measured lid beside what was predicted for that month; in. */

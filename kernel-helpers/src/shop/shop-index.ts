@@ -3,9 +3,9 @@ import { join } from 'node:path';
 import { diskError } from '../disk/disk-error.js';
 import { replaceFile } from '../disk/replace-file.js';
 import { ShopError } from '../measure/shop-error.js';
-import type { Head } from '../record/entry.js';
+import type { Head } from '../record/chain/entry.js';
+import { readRecord, recordName } from '../record/chain/record-file.js';
 import { isIn, knownHeads } from '../record/known-heads.js';
-import { readRecord, recordName } from '../record/record-file.js';
 import { type CommissionCard, commissionCard } from './commission-card.js';
 
 /** What is known of one commission's record: its card, or what is wrong with it. */

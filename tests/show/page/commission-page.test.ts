@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Entry } from '../../../kernel-helpers/src/record/entry.js';
+import type { Entry } from '../../../kernel-helpers/src/record/chain/entry.js';
 import type { DisplayItem } from '../../../kernel-helpers/src/show/kit/display.js';
 import { figure } from '../../../kernel-helpers/src/show/kit/figure.js';
 import { table } from '../../../kernel-helpers/src/show/kit/table.js';

@@ -1,12 +1,12 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { differenceText } from '../../record/chain/differences.js';
+import type { Head } from '../../record/chain/entry.js';
+import { soundEntries } from '../../record/chain/record-file.js';
 import { checkCommission } from '../../record/check.js';
 import { type Compared, compareRecords, origins } from '../../record/compare.js';
-import { differenceText } from '../../record/differences.js';
-import type { Head } from '../../record/entry.js';
 import { noteHead } from '../../record/known-heads.js';
-import { soundEntries } from '../../record/record-file.js';
 import { staleText } from '../../record/stale.js';
 import { counted, failureText, sheetLine } from '../sheets/run-report.js';
 import { runSheets } from '../sheets/run-sheets.js';

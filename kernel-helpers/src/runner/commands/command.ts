@@ -1,9 +1,9 @@
 import { basename, join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { ShopError } from '../../measure/shop-error.js';
-import type { Head } from '../../record/entry.js';
+import type { Head } from '../../record/chain/entry.js';
+import { localTime } from '../../record/chain/who-and-when.js';
 import { newCommission } from '../../record/new-commission.js';
-import { localTime } from '../../record/who-and-when.js';
 import { counted } from '../sheets/run-report.js';
 import { check } from './check-again.js';
 import { commissionNames, findCommission } from './find-commission.js';

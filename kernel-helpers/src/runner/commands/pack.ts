@@ -3,9 +3,9 @@ import { basename, join } from 'node:path';
 import { strToU8, type Zippable, zipSync } from 'fflate';
 import { diskError } from '../../disk/disk-error.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { sha256 } from '../../record/chain.js';
+import { sha256 } from '../../record/chain/chain.js';
+import type { Head } from '../../record/chain/entry.js';
 import { checkCommission } from '../../record/check.js';
-import type { Head } from '../../record/entry.js';
 
 /** The list in a packed commission: what is in it, so that a file that is missing or another shows. @internal */
 export interface PackingList {

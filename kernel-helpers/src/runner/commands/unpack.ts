@@ -4,9 +4,9 @@ import { strFromU8, unzipSync } from 'fflate';
 import * as z from 'zod';
 import { diskError, isSystemError } from '../../disk/disk-error.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { readChain, sha256 } from '../../record/chain.js';
+import { readChain, sha256 } from '../../record/chain/chain.js';
+import { recordName } from '../../record/chain/record-file.js';
 import { noteHead } from '../../record/known-heads.js';
-import { recordName } from '../../record/record-file.js';
 import { isPlainName, type PackingList, packingListName } from './pack.js';
 
 const MOST_BYTES = 500e6;

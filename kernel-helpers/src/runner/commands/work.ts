@@ -1,8 +1,8 @@
 import { basename, join } from 'node:path';
 import { replaceFile } from '../../disk/replace-file.js';
 import { ShopError } from '../../measure/shop-error.js';
+import { soundEntries } from '../../record/chain/record-file.js';
 import { isIn, knownHead, knownHeadsName, noteHead } from '../../record/known-heads.js';
-import { soundEntries } from '../../record/record-file.js';
 import { notebookText } from '../sheets/notebook.js';
 import { counted, failureText, sheetLine } from '../sheets/run-report.js';
 import { runSheets } from '../sheets/run-sheets.js';

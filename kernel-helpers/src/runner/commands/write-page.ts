@@ -1,7 +1,7 @@
 import { basename, join } from 'node:path';
 import { replaceFile } from '../../disk/replace-file.js';
 import type { Brief } from '../../piece/brief.js';
-import { readRecord } from '../../record/record-file.js';
+import { readRecord } from '../../record/chain/record-file.js';
 import { latest, staleness, staleText, standing } from '../../record/stale.js';
 import { commissionPage } from '../../show/page/commission-page.js';
 import type { FinishedSheet } from '../sheets/run-sheets.js';

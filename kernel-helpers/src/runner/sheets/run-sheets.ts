@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { ShopError } from '../../measure/shop-error.js';
-import { soundEntries } from '../../record/record-file.js';
+import { soundEntries } from '../../record/chain/record-file.js';
 import { sheetLinks } from '../../record/sheets.js';
 import { kernelQueue } from '../kernel/kernel-queue.js';
 import { type Notebook, readNotebook } from './notebook.js';

@@ -1,5 +1,5 @@
+import type { Entry, Head } from '../../record/chain/entry.js';
 import { decisionRows } from '../../record/decision-row.js';
-import type { Entry, Head } from '../../record/entry.js';
 import { escapeHtml } from '../kit/escape.js';
 import { scrollable } from './scrollable-table.js';
 

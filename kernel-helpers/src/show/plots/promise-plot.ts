@@ -44,7 +44,7 @@ export function promisePlot(made: Schedule): DisplayItem {
       ],
     }),
     {
-      alt: `Proportion of pieces done by each day: half by ${ready.p50}, eight in ten by ${ready.p80}, nineteen in twenty by ${ready.p95}; ${(100 * odds).toFixed(0)} of a hundred by the promised day, ${promised}.`,
+      alt: `Share of pieces done by each day: half by ${ready.p50}, eight in ten by ${ready.p80}, nineteen in twenty by ${ready.p95}; ${(100 * odds).toFixed(0)} of a hundred by the promised day, ${promised}.`,
       caption: `Of a hundred such pieces, ${(100 * odds).toFixed(0)} are done by the promised day, ${longDay(promised)} (broken line). Half are done by ${longDay(ready.p50)}, nineteen in twenty by ${longDay(ready.p95)}.`,
     },
   );

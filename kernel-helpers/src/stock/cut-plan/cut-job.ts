@@ -13,7 +13,7 @@ export interface CutJob {
   firstCut: FirstCut;
   /** Least offcut worth keeping, in. */
   leastOffcut: { length: number; width: number };
-  /** How long to look: 1 is usual, 10 ten times the work. CountUnit in steps of work, so that a job has one plan. */
+  /** How long to look: 1 is usual, 10 ten times the work. Counted in steps of work, so that a job has one plan. */
   effort: number;
 }
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readChain, sha256 } from '../../kernel-helpers/src/record/chain.js';
-import type { EntryContent } from '../../kernel-helpers/src/record/entry.js';
-import { content, must, recordBytes } from './setting.js';
+import { readChain, sha256 } from '../../../kernel-helpers/src/record/chain/chain.js';
+import type { EntryContent } from '../../../kernel-helpers/src/record/chain/entry.js';
+import { content, must, recordBytes } from '../setting.js';
 
 const anyContent: fc.Arbitrary<EntryContent> = fc
   .record({

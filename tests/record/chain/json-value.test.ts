@@ -1,8 +1,8 @@
 import { runInNewContext } from 'node:vm';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
-import { toJsonValue } from '../../kernel-helpers/src/record/json-value.js';
+import { ShopError } from '../../../kernel-helpers/src/measure/shop-error.js';
+import { toJsonValue } from '../../../kernel-helpers/src/record/chain/json-value.js';
 
 describe('what a record can keep', () => {
   it('comes back as it went in', () => {

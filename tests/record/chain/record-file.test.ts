@@ -2,9 +2,9 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
-import { appendEntry, readRecord } from '../../kernel-helpers/src/record/record-file.js';
-import { content, must, recordBytes, testFolder } from './setting.js';
+import { ShopError } from '../../../kernel-helpers/src/measure/shop-error.js';
+import { appendEntry, readRecord } from '../../../kernel-helpers/src/record/chain/record-file.js';
+import { content, must, recordBytes, testFolder } from '../setting.js';
 
 const three = [1, 2, 3].map((inputs) => content({ inputs }));
 

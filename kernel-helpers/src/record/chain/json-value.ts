@@ -1,4 +1,4 @@
-import { ShopError } from '../measure/shop-error.js';
+import { ShopError } from '../../measure/shop-error.js';
 
 /**
  * A copy of a value as the record will give it back: only numbers, text, true/false, null, lists and plain objects.

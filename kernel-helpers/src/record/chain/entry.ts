@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Finding } from '../measure/finding.js';
+import type { Finding } from '../../measure/finding.js';
 
 /** Where a record stands: the number of its last entry and the SHA-256 of that entry's line. */
 export interface Head {

@@ -1,8 +1,8 @@
 import { userInfo } from 'node:os';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { versionsInUse } from '../../kernel-helpers/src/record/versions.js';
-import { localTime, whoDecides } from '../../kernel-helpers/src/record/who-and-when.js';
+import { versionsInUse } from '../../../kernel-helpers/src/record/chain/versions.js';
+import { localTime, whoDecides } from '../../../kernel-helpers/src/record/chain/who-and-when.js';
 
 afterEach(() => vi.unstubAllEnvs());
 

@@ -1,10 +1,10 @@
 import { closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { appendLine } from '../disk/append-line.js';
-import { diskError, isSystemError } from '../disk/disk-error.js';
-import { sweepLock, withLock } from '../disk/lock.js';
-import { replaceFile } from '../disk/replace-file.js';
-import { ShopError } from '../measure/shop-error.js';
+import { appendLine } from '../../disk/append-line.js';
+import { diskError, isSystemError } from '../../disk/disk-error.js';
+import { sweepLock, withLock } from '../../disk/lock.js';
+import { replaceFile } from '../../disk/replace-file.js';
+import { ShopError } from '../../measure/shop-error.js';
 import { type Chain, type Fault, nextLine, readChain, sha256 } from './chain.js';
 import type { Entry, EntryContent } from './entry.js';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { differences, differenceText } from '../../kernel-helpers/src/record/differences.js';
+import { differences, differenceText } from '../../../kernel-helpers/src/record/chain/differences.js';
 
 describe('what differs between two makings of a decision', () => {
   it('is nothing between a thing and its copy', () => {

@@ -1,14 +1,14 @@
 import { createHash } from 'node:crypto';
-import cautions from '../../../data/cautions.json';
-import climates from '../../../data/climates.json';
-import finishes from '../../../data/finishes.json';
-import glues from '../../../data/glues.json';
-import grits from '../../../data/grits.json';
-import lumber from '../../../data/lumber.json';
-import excluding from '../../../data/moisture-excluding.json';
-import service from '../../../data/moisture-in-service.json';
-import operations from '../../../data/operations.json';
-import species from '../../../data/species.json';
+import cautions from '../../../../data/cautions.json';
+import climates from '../../../../data/climates.json';
+import finishes from '../../../../data/finishes.json';
+import glues from '../../../../data/glues.json';
+import grits from '../../../../data/grits.json';
+import lumber from '../../../../data/lumber.json';
+import excluding from '../../../../data/moisture-excluding.json';
+import service from '../../../../data/moisture-in-service.json';
+import operations from '../../../../data/operations.json';
+import species from '../../../../data/species.json';
 
 const files = {
   cautions,
