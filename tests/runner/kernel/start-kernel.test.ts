@@ -1,3 +1,4 @@
+import { once } from 'node:events';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
@@ -65,20 +66,20 @@ test('a program that is not there is told by name', async () => {
 
 test('when another program snatches a port, the next kernel is started at once', async () => {
   const folder = testFolder();
+  const thief = createServer().listen(0, '127.0.0.1');
+  onTestFinished(() => {
+    thief.close();
+  });
+  await once(thief, 'listening');
+  const { port } = thief.address() as { port: number };
   let starts = 0;
   const kernel = await startKernel({
     cwd: folder,
     startupTimeout: 60,
     command(file) {
-      if (starts++ > 0) return tslabCommand(file);
       // Points the first kernel at a port that someone else holds.
-      const thief = createServer().listen(0, '127.0.0.1', () => {
-        const { port } = thief.address() as { port: number };
+      if (starts++ === 0)
         writeFileSync(file, JSON.stringify({ ...JSON.parse(readFileSync(file, 'utf8')), stdin_port: port }));
-      });
-      onTestFinished(() => {
-        thief.close();
-      });
       return tslabCommand(file);
     },
   });
