@@ -89,7 +89,7 @@ export { clearancePlot } from './show/plots/clearance-plot.js';
 export { closingPlot } from './show/plots/closing-plot.js';
 export { curvePlot } from './show/plots/curve-plot.js';
 export { hoursPlot } from './show/plots/hours-plot.js';
-export { lidTornadoPlot } from './show/plots/lid-tornado-plot.js';
+export { lidSensitivityPlot } from './show/plots/lid-sensitivity-plot.js';
 export { millingPlot } from './show/plots/milling-plot.js';
 export { dryingPlot, moistureYearPlot } from './show/plots/moisture-plots.js';
 export { oddsPlot } from './show/plots/odds-plot.js';
@@ -128,6 +128,7 @@ export { setUps } from './stock/cutting/set-ups.js';
 export { readSheets, sheetParts } from './stock/cutting/sheet-goods.js';
 export { bowFormula, reachFormula } from './stock/milling/flattening.js';
 export { millingLoss } from './stock/milling/milling-loss.js';
+export { roughCut } from './stock/milling/rough-cut.js';
 export { trimmedBoards } from './stock/milling/trimmed-boards.js';
 // surface/
 export { finish } from './surface/finish/finishes.js';

@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import loadHighs from 'highs';
 import { expect, test } from 'vitest';
-import { layOutBoard } from '../../kernel-helpers/src/stock/cut-plan/board-layout.js';
+import { boardGrid } from '../../kernel-helpers/src/stock/cut-plan/board-grid.js';
 import { BoardValues } from '../../kernel-helpers/src/stock/cut-plan/board-values.js';
 import type { GridBoard, GridDefect } from '../../kernel-helpers/src/stock/cut-plan/grid-job.js';
 import { asBoard, mostValue, type TwoStage } from '../stock/cut-plan/most-value.js';
@@ -47,7 +47,7 @@ test('a plate with defects gives exactly what the full dynamic programme finds, 
     const board = rectangle(stock.w, stock.h, parts.length, stains);
     const values = items.map(([, , value]) => value);
     const best = (crosscut: boolean) =>
-      new BoardValues(layOutBoard({ boards: [board], parts, firstCut: 'rip' }, board), values, crosscut).best;
+      new BoardValues(boardGrid({ boards: [board], parts, firstCut: 'rip' }, board), values, crosscut).best;
     expect(best(true), name).toBe(crosscutFirst);
     expect(best(false), name).toBe(ripFirst);
     expect(best(true), name).toBeLessThanOrEqual(anyStages);

@@ -15,6 +15,7 @@ import type { PieceKind, SizedPiece } from '../piece/piece.js';
 import type { Board } from '../stock/boards/boards.js';
 import type { CutPlan } from '../stock/cut-plan/plan.js';
 import type { MillingLoss } from '../stock/milling/milling-loss.js';
+import type { RoughCut } from '../stock/milling/rough-cut.js';
 import type { HandleKind } from '../surface/handle/handle.js';
 import type { Schedule } from '../time/schedule.js';
 import type { MonthOfAir } from '../wood/air/air.js';
@@ -43,7 +44,7 @@ export interface GrooveDecision {
 }
 
 /** Boards and sheets that are used, how they are cut, what milling leaves, and the offcuts that go back to the shop's stock. */
-export interface StockDecision extends Omit<MillingLoss, 'findings'> {
+export interface StockDecision extends Omit<MillingLoss, 'findings'>, Pick<RoughCut, 'rough' | 'toCut'> {
   /** Those used, in hand or bought. */
   boards: Board[];
   plan: CutPlan;

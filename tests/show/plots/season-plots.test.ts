@@ -6,7 +6,7 @@ import { lidSensitivity } from '../../../kernel-helpers/src/fit/lid-sensitivity.
 import { equilibriumByMonth } from '../../../kernel-helpers/src/fit/seasonal-fit.js';
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
 import { clearancePlot } from '../../../kernel-helpers/src/show/plots/clearance-plot.js';
-import { lidTornadoPlot } from '../../../kernel-helpers/src/show/plots/lid-tornado-plot.js';
+import { lidSensitivityPlot } from '../../../kernel-helpers/src/show/plots/lid-sensitivity-plot.js';
 import { dryingPlot, moistureYearPlot } from '../../../kernel-helpers/src/show/plots/moisture-plots.js';
 import { oddsPlot } from '../../../kernel-helpers/src/show/plots/odds-plot.js';
 import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
@@ -33,7 +33,7 @@ describe('changes side by side', () => {
         fc.integer({ min: 0, max: 90 }),
         (other, ringAngle) => {
           const changes = lidSensitivity({ input: { ...input, ringAngle }, otherSpecies: [other] });
-          const picture = pictureOf(lidTornadoPlot(changes));
+          const picture = pictureOf(lidSensitivityPlot(changes));
           for (const { what } of changes) expect(texts(picture)).toContain(what);
           expect(overlaps(picture.labels)).toEqual([]);
           expect(cutOff(picture.labels, picture)).toEqual([]);

@@ -1,5 +1,5 @@
 import type { Highs } from 'highs';
-import { type BoardLayout, layOutBoard } from '../../../kernel-helpers/src/stock/cut-plan/board-layout.js';
+import { type BoardGrid, boardGrid } from '../../../kernel-helpers/src/stock/cut-plan/board-grid.js';
 import { BoardValues } from '../../../kernel-helpers/src/stock/cut-plan/board-values.js';
 import { nextSections } from '../../../kernel-helpers/src/stock/cut-plan/sections.js';
 
@@ -23,7 +23,7 @@ export function asBoard({ firstCut, stock, items }: TwoStage) {
   });
   const board = { length, width, cost: 1, area: length * width, defects: [], takes: parts.map(() => true) };
   return {
-    layout: layOutBoard({ boards: [board], parts, firstCut: 'rip' }, board),
+    layout: boardGrid({ boards: [board], parts, firstCut: 'rip' }, board),
     counts: parts.map(({ count }) => count),
     values: items.map(([, , , value]) => value),
   };
@@ -48,7 +48,7 @@ const fine = 1000;
  */
 export function mostValue(
   highs: Highs,
-  { layout, counts, values }: { layout: BoardLayout; counts: number[]; values: number[] },
+  { layout, counts, values }: { layout: BoardGrid; counts: number[]; values: number[] },
   mostSteps: number,
 ): MostValue {
   const whole = values.map((value) => value * fine);
@@ -70,7 +70,7 @@ const sum = (values: ArrayLike<number>, times: (part: number) => number) =>
   Array.from(values).reduce((total, value, part) => total + value * times(part), 0);
 
 /** Prices on the counts, rounded to whole numbers, at which pricing gives least. */
-function priced(highs: Highs, layout: BoardLayout, counts: number[], values: number[]) {
+function priced(highs: Highs, layout: BoardGrid, counts: number[], values: number[]) {
   const size = counts.length;
   const model = highs.createModel({
     numCols: 1,

@@ -107,7 +107,7 @@ describe('the list by set-up', () => {
       because: 'part' as const,
     }));
     expect(
-      setUps({ layouts: [], milling: { rough, toCut: { blanks } }, kerf }).map(({ machine, setting, pieces }) => [
+      setUps({ layouts: [], cut: { rough, toCut: { blanks } }, kerf }).map(({ machine, setting, pieces }) => [
         machine,
         setting,
         ...pieces,

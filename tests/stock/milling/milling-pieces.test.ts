@@ -6,7 +6,8 @@ import { sizeFrameAndPanel } from '../../../kernel-helpers/src/piece/frame-and-p
 import type { PiecePart } from '../../../kernel-helpers/src/piece/piece.js';
 import { sizeSolidTop } from '../../../kernel-helpers/src/piece/solid-top/solid-top.js';
 import { readBoards, type TypedBoard } from '../../../kernel-helpers/src/stock/boards/boards.js';
-import { type Milling, millingLoss } from '../../../kernel-helpers/src/stock/milling/milling-loss.js';
+import { type MillingLossInput, millingLoss } from '../../../kernel-helpers/src/stock/milling/milling-loss.js';
+import { roughCut } from '../../../kernel-helpers/src/stock/milling/rough-cut.js';
 import { trimmedBoards } from '../../../kernel-helpers/src/stock/milling/trimmed-boards.js';
 import { handMade, planOf } from '../hand-made-plan.js';
 
@@ -37,9 +38,10 @@ const pieces: [string, PiecePart[]][] = [
 describe('every kind of piece', () => {
   it.each(pieces)('a %s is milled from rough boards', (_, parts) => {
     const boards = readBoards(['A', 'B', 'C', 'D'].map((mark) => ({ ...wide, mark })));
-    const milling = millingLoss({ parts, boards });
+    const cut = roughCut({ parts });
+    const milling = millingLoss({ cut, boards });
     const wood = parts.filter(({ material }) => material === 'wood');
-    expect(milling.rough.map(({ name }) => name)).toEqual(wood.map(({ name }) => name));
+    expect(cut.rough.map(({ name }) => name)).toEqual(wood.map(({ name }) => name));
     expect(milling.findings.find(({ rule }) => rule === 'every part fits a board')?.verdict).toBe('ok');
     const finished = wood.reduce((sum, p) => sum + (p.count * p.length * p.width * p.thickness) / 144, 0);
     expect(milling.steps.at(-1)?.left).toBeCloseTo(finished, 9);
@@ -49,8 +51,12 @@ describe('every kind of piece', () => {
 describe('what milling finds', () => {
   const [, parts] = pieces[0] as (typeof pieces)[number];
   const board: TypedBoard = { mark: 'A', thickness: '4/4', width: '8 in', length: '8 ft', price: 10 };
-  const verdicts = (over: Partial<TypedBoard>, rest: Partial<Milling> = {}) => {
-    const { findings } = millingLoss({ parts, boards: readBoards([{ ...board, ...over }]), ...rest });
+  const verdicts = (over: Partial<TypedBoard>, rest: Partial<MillingLossInput> = {}) => {
+    const { findings } = millingLoss({
+      cut: roughCut({ parts }),
+      boards: readBoards([{ ...board, ...over }]),
+      ...rest,
+    });
     return Object.fromEntries(findings.map(({ rule, verdict }) => [rule, verdict]));
   };
 
@@ -79,23 +85,24 @@ describe('what milling finds', () => {
 
   it('never lets a piece shorter than the planer allows be fed alone', () => {
     expect(verdicts({})['pieces long enough to plane']).toBe('ok');
-    const { findings, toCut } = millingLoss({ parts, boards: readBoards([board]), shortPieces: 'alone' });
+    const cut = roughCut({ parts, shortPieces: 'alone' });
+    const { findings } = millingLoss({ cut, boards: readBoards([board]) });
     const alone = findings.find(({ rule }) => rule === 'pieces long enough to plane');
     expect(alone).toMatchObject({ verdict: 'stop' });
     expect(alone?.figures).toContain('to be fed alone');
     expect(alone?.change).toContain('plane first one piece');
-    expect(toCut.blanks.every(({ because }) => because === 'part')).toBe(true);
+    expect(cut.toCut.blanks.every(({ because }) => because === 'part')).toBe(true);
   });
 
   it('are fed in one of two ways, and no other', () => {
-    expect(() => millingLoss({ parts, boards: readBoards([board]), shortPieces: 'by hand' })).toThrow(
+    expect(() => roughCut({ parts, shortPieces: 'by hand' })).toThrow(
       'shortPieces: "by hand" given; possible: in blanks, alone',
     );
   });
 
   it('loses knots and sapwood before anything is cut', () => {
     const { steps } = millingLoss({
-      parts,
+      cut: roughCut({ parts }),
       boards: readBoards([{ ...board, sapwoodLower: '1 in', defects: ['knot at 10 by 3 size 12 by 2'] }]),
     });
     expect(steps[1]).toMatchObject({ step: 'knots and sapwood left out' });
@@ -120,9 +127,10 @@ describe('what milling finds', () => {
       },
     ];
     const bowed = trimmedBoards({ boards })[1] as ReturnType<typeof trimmedBoards>[number];
-    const { milled } = millingLoss({ parts: small, boards, plan: planOf(handMade(bowed.cut)) });
+    const cut = roughCut({ parts: small });
+    const { milled } = millingLoss({ cut, boards, plan: planOf(handMade(bowed.cut)) });
     expect(milled[0]).toMatchObject({ board: 'bowed' });
     expect(milled[0]?.bow).toBeCloseTo(0.5 / 64, 12);
-    expect(millingLoss({ parts: small, boards }).milled[0]).toMatchObject({ board: 'straight' });
+    expect(millingLoss({ cut, boards }).milled[0]).toMatchObject({ board: 'straight' });
   });
 });

@@ -4,6 +4,7 @@ import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
 import { boardFeet } from '../../../kernel-helpers/src/stock/boards/board-feet.js';
 import { readBoards } from '../../../kernel-helpers/src/stock/boards/boards.js';
 import { millingLoss } from '../../../kernel-helpers/src/stock/milling/milling-loss.js';
+import { roughCut } from '../../../kernel-helpers/src/stock/milling/rough-cut.js';
 import { roughParts } from '../../../kernel-helpers/src/stock/milling/rough-parts.js';
 
 const { parts } = sizeBox({
@@ -47,9 +48,8 @@ describe('milling', () => {
         fc.integer({ min: 0, max: 6 }),
         (length, width, thickness) => {
           const { steps } = millingLoss({
-            parts,
+            cut: roughCut({ parts, allowances: { length: length / 16, width: width / 16, thickness: thickness / 16 } }),
             boards,
-            allowances: { length: length / 16, width: width / 16, thickness: thickness / 16 },
           });
           for (const { lost } of steps.slice(1)) expect(lost).toBeGreaterThanOrEqual(-1e-12);
           const lost = steps.reduce((sum, step) => sum + step.lost, 0);
@@ -61,12 +61,12 @@ describe('milling', () => {
 
   it('stops where a part fits no board, and where there is too little board', () => {
     const narrow = millingLoss({
-      parts,
+      cut: roughCut({ parts }),
       boards: readBoards([{ mark: 'A', thickness: '4/4', width: '5 in', length: '8 ft', price: 1 }]),
     });
     expect(narrow.findings[0]).toMatchObject({ rule: 'every part fits a board', verdict: 'stop' });
     const scant = millingLoss({
-      parts,
+      cut: roughCut({ parts }),
       boards: readBoards([{ mark: 'A', thickness: '4/4', width: '8 in', length: '2 ft', price: 1 }]),
     });
     expect(scant.findings[1]).toMatchObject({ rule: 'enough board for the parts', verdict: 'stop' });

@@ -11,20 +11,20 @@ import { fontFamily, ink } from '../kit/svg.js';
  * Labels for the parts of a cut plan, to print, cut apart and lay on the pieces; or to chalk from.
  *
  * @param layouts  as `boardLayouts` returns them; inches
- * @param milling  as `millingLoss` returns it: for the finished sizes; inches
+ * @param cut  as `roughCut` returns it: for the finished sizes; inches
  * @param options.marks  what else is chalked on, by the part's name in the plan; see `chalkMarks`
  * @param options  how sizes are shown
  * @returns a whole HTML document to print on A4 or Letter; it loads nothing
  */
 export function partLabels(
   layouts: readonly BoardLayout[],
-  milling: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'partOf'> },
+  cut: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'partOf'> },
   options: DrawingOptions & { marks?: Record<string, ChalkMark> } = {},
 ): string {
   const show = lengthText(options);
   const parts = layouts.flatMap(({ board, parts }) => parts.map((part) => ({ ...part, mark: board.mark })));
   const labels = parts.map(({ number, name, mark, length, width }) => {
-    const finished = milling.rough.find((part) => part.name === milling.toCut.partOf[name])?.finished;
+    const finished = cut.rough.find((part) => part.name === cut.toCut.partOf[name])?.finished;
     const size = finished
       ? `${show(finished.length)} x ${show(finished.width)} x ${show(finished.thickness)}`
       : `${show(length)} x ${show(width)}`;

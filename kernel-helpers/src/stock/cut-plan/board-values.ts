@@ -1,4 +1,4 @@
-import { type Band, type BoardLayout, firstAtLeast } from './board-layout.js';
+import { type Band, type BoardGrid, firstAtLeast } from './board-grid.js';
 
 /** Best values of the strips and of the lower part of a section that begins at one place, for each place where it may end. */
 export interface SectionValues {
@@ -19,7 +19,7 @@ export interface SectionValues {
  * within a clean strip, not across strips. Values are whole numbers, so that sums are exact.
  */
 export class BoardValues {
-  readonly layout: BoardLayout;
+  readonly layout: BoardGrid;
   /** Value of each of the layout's parts. */
   readonly value: Int32Array;
   /** From each place along to the board's end; `rest[0]` is the whole board. */
@@ -37,7 +37,7 @@ export class BoardValues {
    * @param values  of the job's parts, whole numbers of zero or more
    * @param crosscutFirst  sections, or strips over the whole board
    */
-  constructor(layout: BoardLayout, values: ArrayLike<number>, crosscutFirst: boolean) {
+  constructor(layout: BoardGrid, values: ArrayLike<number>, crosscutFirst: boolean) {
     this.layout = layout;
     this.#crosscutFirst = crosscutFirst;
     this.value = Int32Array.from(layout.parts, (part) => values[part] as number);
@@ -334,7 +334,7 @@ export class BoardValues {
   }
 }
 
-function newSection(layout: BoardLayout) {
+function newSection(layout: BoardGrid) {
   const row = () => new Int32Array(layout.xs.length);
   return {
     strips: layout.bands.map((): Int32Array | null => null),
@@ -374,7 +374,7 @@ function mayMatter(here: Int32Array, low: Int32Array, strip: Int32Array, first: 
 }
 
 /** Bounded knapsacks over length, one row more for each part, narrow parts first. */
-function cleanRows(layout: BoardLayout, value: Int32Array, count: Int32Array): Int32Array[] {
+function cleanRows(layout: BoardGrid, value: Int32Array, count: Int32Array): Int32Array[] {
   const size = layout.board.length + 1;
   const rows = [new Int32Array(size)];
   for (let part = 0; part < layout.parts.length; part++) {

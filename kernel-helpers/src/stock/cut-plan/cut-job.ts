@@ -25,7 +25,7 @@ export type TypedCutPart = Omit<CutPart, 'length' | 'width' | 'thickness'> & {
 };
 
 /** A defect as it is typed. */
-export type TypedDefect = { kind: string } & Record<'fromEnd' | 'fromEdge' | 'length' | 'width', number | string>;
+export type TypedCutDefect = { kind: string } & Record<'fromEnd' | 'fromEdge' | 'length' | 'width', number | string>;
 
 /** A board of a job as it is typed; without defects where it has none. */
 export type TypedCutBoard = {
@@ -34,7 +34,7 @@ export type TypedCutBoard = {
   width: number | string;
   length: number | string;
   cost: number;
-  defects?: TypedDefect[];
+  defects?: TypedCutDefect[];
 };
 
 /** A cutting job as it is typed. */

@@ -1,11 +1,11 @@
 import type { Highs, Model } from 'highs';
-import type { BoardLayout } from './board-layout.js';
+import type { BoardGrid } from './board-grid.js';
 import { BoardValues } from './board-values.js';
 
 /** What parts are worth such that boards can give least in proportion to what all parts are worth. */
 export interface FoundPrices {
   profits: Int32Array;
-  values: Map<BoardLayout, BoardValues>;
+  values: Map<BoardGrid, BoardValues>;
   /** What the boards give at most, over what all parts are worth: below 1 the parts cannot be cut from these boards. */
   ratio: number;
   steps: number;
@@ -24,7 +24,7 @@ export class DualPrices {
   readonly #highs: Highs;
   readonly #counts: Uint16Array;
   readonly #crosscutFirst: boolean;
-  readonly #patterns = new Map<BoardLayout, Map<string, Uint16Array>>();
+  readonly #patterns = new Map<BoardGrid, Map<string, Uint16Array>>();
 
   constructor(highs: Highs, counts: Uint16Array, crosscutFirst: boolean) {
     this.#highs = highs;
@@ -37,7 +37,7 @@ export class DualPrices {
    * @param start  values to begin with
    * @param rounds  most rounds
    */
-  find(boards: BoardLayout[], start: Int32Array, rounds: number): FoundPrices {
+  find(boards: BoardGrid[], start: Int32Array, rounds: number): FoundPrices {
     const counts = this.#counts;
     const layouts = [...new Set(boards)];
     const copies = layouts.map((layout) => boards.filter((each) => each === layout).length);
@@ -78,7 +78,7 @@ export class DualPrices {
 
   /** @param enough  values at which the boards give less than this share of all parts end the search */
   #rounds(
-    { model, rows, layouts, copies }: { model: Model; rows: number[]; layouts: BoardLayout[]; copies: number[] },
+    { model, rows, layouts, copies }: { model: Model; rows: number[]; layouts: BoardGrid[]; copies: number[] },
     start: Int32Array,
     rounds: number,
     ways: 'strips' | 'sections',
@@ -92,7 +92,7 @@ export class DualPrices {
     for (let round = 0; ; round++) {
       const profits = scaled(next, counts);
       const need = profits.reduce((sum, each, part) => sum + each * (counts[part] as number), 0);
-      const values = new Map<BoardLayout, BoardValues>();
+      const values = new Map<BoardGrid, BoardValues>();
       let give = 0;
       layouts.forEach((layout, index) => {
         const each = new BoardValues(layout, profits, ways === 'sections');

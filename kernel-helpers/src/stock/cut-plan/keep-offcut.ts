@@ -1,5 +1,5 @@
 import { beam } from './beam.js';
-import { layOutBoard } from './board-layout.js';
+import { boardGrid } from './board-grid.js';
 import { BoardValues } from './board-values.js';
 import type { GridBoard, GridCutting, GridJob } from './grid-job.js';
 import { pack } from './pack.js';
@@ -50,7 +50,7 @@ function cutFrom(job: GridJob, board: GridBoard, { board: number, sections }: Gr
     parts: job.parts.map((part, index) => ({ ...part, count: counts[index] as number })),
   };
   const crosscutFirst = job.firstCut === 'crosscut';
-  const values = new BoardValues(layOutBoard(alone, board), profits, crosscutFirst);
+  const values = new BoardValues(boardGrid(alone, board), profits, crosscutFirst);
   const guide = { profits, boards: [values] };
   const whole = { boards: [0], counts, guide, crosscutFirst };
   const { cuttings, impossible } = pack({ ...whole, limits: [], steps: 50_000 });

@@ -1,4 +1,4 @@
-import type { Band } from './board-layout.js';
+import type { Band } from './board-grid.js';
 import type { BoardValues, SectionValues } from './board-values.js';
 import type { GridSection, GridStrip } from './grid-job.js';
 

@@ -1,7 +1,7 @@
 import type { Highs } from 'highs';
 import { beam } from './beam.js';
 import { chooseBoards, type Demand } from './board-choice.js';
-import { type BoardLayout, layOutBoard } from './board-layout.js';
+import { type BoardGrid, boardGrid } from './board-grid.js';
 import { BoardValues } from './board-values.js';
 import { DualPrices } from './dual-prices.js';
 import { twosToFours, withoutBoards } from './freed-boards.js';
@@ -45,7 +45,7 @@ const repackEffort = 0.02;
 class Search {
   readonly #job: GridJob;
   readonly #crosscutFirst: boolean;
-  readonly #layouts: BoardLayout[];
+  readonly #layouts: BoardGrid[];
   readonly #counts: Uint16Array;
   readonly #area: Valuation;
   readonly #prices: number[];
@@ -66,10 +66,10 @@ class Search {
     this.#job = job;
     this.#highs = highs;
     this.#crosscutFirst = job.firstCut === 'crosscut';
-    const known = new Map<string, BoardLayout>();
+    const known = new Map<string, BoardGrid>();
     this.#layouts = job.boards.map((board) => {
       const key = likeness({ ...board, cost: 0 });
-      const layout = known.get(key) ?? layOutBoard(job, board);
+      const layout = known.get(key) ?? boardGrid(job, board);
       known.set(key, layout);
       return layout;
     });
@@ -247,7 +247,7 @@ class Search {
   #decide(boards: number[]): { fits: boolean | undefined; guide: Valuation } {
     let guide = this.#area;
     if (this.#dualPrices) {
-      const layouts = boards.map((board) => this.#layouts[board] as BoardLayout);
+      const layouts = boards.map((board) => this.#layouts[board] as BoardGrid);
       const { profits, values, ratio, steps } = this.#dualPrices.find(layouts, guide.profits, 60);
       this.#steps += steps;
       if (ratio < 1) {
@@ -333,7 +333,7 @@ class Search {
     return boards.reduce((sum, board) => sum + (this.#prices[board] as number), 0);
   }
 
-  #value(profits: Int32Array, known = new Map<BoardLayout, BoardValues>()): Valuation {
+  #value(profits: Int32Array, known = new Map<BoardGrid, BoardValues>()): Valuation {
     const boards = this.#layouts.map((layout) => {
       const found = known.get(layout);
       const values = found ?? new BoardValues(layout, profits, this.#crosscutFirst);

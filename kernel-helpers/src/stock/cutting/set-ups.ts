@@ -30,7 +30,7 @@ const same = 1 / 128;
  * at the band saw.
  *
  * @param work.layouts  see `boardLayouts`; in
- * @param work.milling  see `millingLoss`; nothing for sheets, which are sawn to size at once
+ * @param work.cut  see `roughCut`; nothing for sheets, which are sawn to size at once
  * @param work.kerf  of the saw, in
  * @returns planing and final sizes with the largest setting first, so that a stop only moves one way
  * @throws ShopError  a cut that does not go right across a piece: it cannot be sawn
@@ -38,19 +38,19 @@ const same = 1 / 128;
  */
 export function setUps(work: {
   layouts: readonly BoardLayout[];
-  milling?: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'blanks'> };
+  cut?: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'blanks'> };
   kerf: number;
 }): SetUp[] {
-  const { layouts, milling, kerf } = work;
+  const { layouts, cut, kerf } = work;
   const cuts = layouts.map((layout) => sawn(layout, kerf));
   const of = (stage: SetUp['stage']) => inTurn(cuts.map((board) => board.filter((cut) => cut.stage === stage)));
-  const planing: SetUp[] = (milling?.toCut.blanks ?? []).map(({ name, parts, thickness, because }) => ({
+  const planing: SetUp[] = (cut?.toCut.blanks ?? []).map(({ name, parts, thickness, because }) => ({
     stage: 'planing',
     machine: 'planer',
     setting: thickness,
     pieces: [because === 'part' ? name : `${name} (${parts.join(', ')})`],
   }));
-  const final: SetUp[] = (milling?.rough ?? []).flatMap(({ name, count, finished }): SetUp[] => {
+  const final: SetUp[] = (cut?.rough ?? []).flatMap(({ name, count, finished }): SetUp[] => {
     const pieces = [count === 1 ? name : `${name}, ${count} pieces`];
     return [
       { stage: 'final', machine: 'rip fence', setting: finished.width, pieces },

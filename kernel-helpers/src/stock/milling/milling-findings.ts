@@ -1,24 +1,29 @@
 import type { Finding } from '../../measure/finding.js';
 import { judge, rounding, tape } from '../../measure/verdict.js';
 import type { Board } from '../boards/boards.js';
-import type { PartsToCut } from './blanks.js';
-import type { MilledBlank, Milling } from './milling-loss.js';
-import type { Planer } from './planer.js';
-import type { RoughPart } from './rough-parts.js';
+import type { Blank } from './blanks.js';
+import type { Flattened } from './flattening.js';
+import type { PlanerPass } from './planer.js';
+import type { RoughCut } from './rough-cut.js';
 
 /** How far from the moisture of its later home wood may be when it is milled, points of moisture: common practice, no source. */
 const nearEnough = 2;
 const farOff = 5;
 
-interface Judged extends Omit<Milling, 'planer' | 'allowances'> {
+/** A blank and the board it comes out of: what flattening leaves of it, and how it is planed. In. */
+export interface MilledBlank extends Flattened {
+  blank: Blank;
+  /** The board's mark. */
+  board: string;
+  passes: PlanerPass[];
+}
+
+interface Judged {
+  cut: RoughCut;
   boards: readonly Board[];
-  rough: readonly RoughPart[];
-  toCut: PartsToCut;
-  /** The same with no piece shorter than the planer allows. */
-  inBlanks: PartsToCut;
   milled: readonly MilledBlank[];
-  planer: Planer;
-  allowances: { length: number };
+  plan?: object;
+  service?: number;
 }
 
 /** What must be true of boards, parts and machine. @internal */
@@ -34,8 +39,8 @@ export function millingFindings(judged: Judged): Finding[] {
   ];
 }
 
-function fitsABoard({ toCut: { blanks }, boards }: Judged): Finding {
-  const homeless = blanks.find(
+function fitsABoard({ cut: { toCut }, boards }: Judged): Finding {
+  const homeless = toCut.blanks.find(
     ({ length, width, thickness }) =>
       !boards.some((board) => length <= board.length && width <= board.width && thickness < board.thickness),
   );
@@ -51,22 +56,22 @@ function fitsABoard({ toCut: { blanks }, boards }: Judged): Finding {
   };
 }
 
-function enoughBoard({ toCut: { blanks }, boards }: Judged): Finding {
+function enoughBoard({ cut: { toCut }, boards }: Judged): Finding {
   const area = (pieces: readonly { length: number; width: number }[]) =>
     pieces.reduce((total, { length, width }) => total + length * width, 0);
-  const cover = area(boards) / area(blanks);
+  const cover = area(boards) / area(toCut.blanks);
   return {
     rule: 'enough board for the parts',
     verdict: cover < 1 ? 'stop' : judge(cover >= 1.3, 'watch'),
-    figures: `boards ${area(boards).toFixed(0)} square inches, rough parts ${area(blanks).toFixed(0)}: ${cover.toFixed(2)} times`,
+    figures: `boards ${area(boards).toFixed(0)} square inches, rough parts ${area(toCut.blanks).toFixed(0)}: ${cover.toFixed(2)} times`,
     reason: 'kerfs, knots and matching the figure take about a third on top of the rough parts',
     change: 'another board, or a wider one',
   };
 }
 
-function longEnough({ inBlanks, rough, planer, shortPieces }: Judged): Finding {
+function longEnough({ cut: { inBlanks, rough, planer, fedAlone } }: Judged): Finding {
   const short = rough.filter(({ length }) => length < planer.leastLength);
-  const fedAlone = shortPieces === 'alone' && short.length > 0;
+  const alone = fedAlone && short.length > 0;
   const names = short.map(({ name, length }) => `${name} ${tape(length)}`).join(', ');
   const blanks = inBlanks.blanks
     .filter(({ parts }) => parts.some((part) => short.some(({ name }) => name === inBlanks.partOf[part])))
@@ -74,11 +79,11 @@ function longEnough({ inBlanks, rough, planer, shortPieces }: Judged): Finding {
     .join(', ');
   return {
     rule: 'pieces long enough to plane',
-    verdict: judge(!fedAlone, 'stop'),
+    verdict: judge(!alone, 'stop'),
     figures:
       short.length === 0
         ? `every rough part is at least ${tape(planer.leastLength)} long`
-        : `${names}: shorter than the ${tape(planer.leastLength)} that the planer allows; ${fedAlone ? 'to be fed alone' : `planed first in ${blanks}`}`,
+        : `${names}: shorter than the ${tape(planer.leastLength)} that the planer allows; ${alone ? 'to be fed alone' : `planed first in ${blanks}`}`,
     reason:
       "a piece shorter than the machine's stated least length is never fed alone: it can tip between the rollers and be thrown",
     change: `shortPieces: 'in blanks'; plane first ${blanks}, and cut apart afterwards`,
@@ -122,7 +127,7 @@ function dryEnough({ boards, service }: Judged): Finding[] {
   ];
 }
 
-function snipeInTheWaste({ allowances, planer }: Judged): Finding {
+function snipeInTheWaste({ cut: { allowances, planer } }: Judged): Finding {
   const held = allowances.length >= 2 * planer.snipeLength - rounding || planer.snipeDepth < rounding;
   return {
     rule: 'snipe falls in the waste',
@@ -133,8 +138,8 @@ function snipeInTheWaste({ allowances, planer }: Judged): Finding {
   };
 }
 
-function narrowEnough({ toCut: { blanks }, planer }: Judged): Finding {
-  const widest = blanks.reduce((a, b) => (b.width > a.width ? b : a));
+function narrowEnough({ cut: { toCut, planer } }: Judged): Finding {
+  const widest = toCut.blanks.reduce((a, b) => (b.width > a.width ? b : a));
   return {
     rule: 'narrow enough for the planer',
     verdict: judge(widest.width <= planer.widest + rounding, 'watch'),

@@ -16,6 +16,9 @@ export interface MillingAllowances {
   cleanFaces?: number | string;
 }
 
+/** The same in inches. */
+export type ReadAllowances = { [field in keyof Required<MillingAllowances>]: number };
+
 /** A part as it is first cut out of a rough board, in. */
 export interface RoughPart {
   name: string;
@@ -42,9 +45,7 @@ const allowanceFields = z.strictObject({
 });
 
 /** The allowances in inches. @throws ShopError  one that is not possible @internal */
-export function readAllowances(typed: MillingAllowances = {}): {
-  [field in keyof Required<MillingAllowances>]: number;
-} {
+export function readAllowances(typed: MillingAllowances = {}): ReadAllowances {
   return readParameters(allowanceFields, typed);
 }
 

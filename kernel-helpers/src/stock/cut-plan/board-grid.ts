@@ -28,7 +28,7 @@ interface Moves {
  * Places are the normal ones: every plan can be pushed toward the marked end and the lower edge until each part and each cut
  * rests on the board's end, a defect's far side, or another part, and a row of parts that rest on one another holds none twice.
  */
-export interface BoardLayout {
+export interface BoardGrid {
   board: GridBoard;
   /** Parts that fit the board, narrow ones first: their numbers in the job. */
   parts: number[];
@@ -122,7 +122,7 @@ function movesOf(fit: Uint8Array, ends: Int32Array, places: number): Moves {
  * @param board  one of the job's boards
  * @internal
  */
-export function layOutBoard(job: GridJob, board: GridBoard): BoardLayout {
+export function boardGrid(job: GridJob, board: GridBoard): BoardGrid {
   const { defects } = board;
   const widthOf = (index: number) => (job.parts[index] as GridJob['parts'][number]).width;
   const parts = [...job.parts.keys()]

@@ -13,7 +13,7 @@ const ink = '#1a1a1a';
  * @param changes  as `lidSensitivity` gives them
  * @param units  millimetres for `mm`, else inches
  */
-export function lidTornadoPlot(changes: LidChange[], units: 'tape' | 'mm' | 'both' = 'tape'): DisplayItem {
+export function lidSensitivityPlot(changes: LidChange[], units: 'tape' | 'mm' | 'both' = 'tape'): DisplayItem {
   const { unit, decimals, perInch } = caliperScale(units);
   const reading = (inches: number) => `${(inches * perInch).toFixed(decimals)} ${unit}`;
   const place = (index: number) => ({ column: index % columns, row: Math.floor(index / columns) });
