@@ -61,6 +61,60 @@ describe('odds of a fit', () => {
         expect(Math.abs((band[at] ?? 0) - play)).toBeLessThan(0.001);
   });
 
+  it('of a meter alone, and of a year alone, are the play that a percent of moisture takes', () => {
+    // Flat-sawn walnut, shrinkage 7.8 %, fibre saturation 30 %: for 1 % of moisture from 8 %.
+    const onePercent = 6.65 / (3000 / 7.8 - 30 + 8);
+    const still = fit.byMonth.map((month) => ({ ...month, moisture: 8 }));
+    const year = { ...fit, byMonth: still, limits: { leastClearance: 0, mostClearance: 1 } };
+    for (const doubt of [{ meterError: 1 }, { airDoubt: 1 }]) {
+      const { wettest, driest } = fitOdds({ ...lid, fit: year, ringAngle: 0, ...nothingElse, width: 6.65, ...doubt });
+      for (const band of [wettest, driest]) {
+        expect(Math.abs((band[1] as number) - 0.1)).toBeLessThan(0.0003);
+        // Boards differ by 17.5 %, which widens the band by about 2 %; the form bends by another 1 %.
+        expect(Math.abs(((band[0] as number) - 0.1) / -onePercent - 1)).toBeLessThan(0.06);
+        expect(Math.abs(((band[2] as number) - 0.1) / onePercent - 1)).toBeLessThan(0.06);
+      }
+    }
+  });
+
+  it('leave one lid in twenty under the band that they tell, and one in twenty over it', () => {
+    const still = fit.byMonth.map((month) => ({ ...month, moisture: fit.fittingMoisture }));
+    const hundred = (limits: SeasonalFit['limits']) =>
+      fitOdds({
+        ...lid,
+        fit: { ...fit, byMonth: still, limits },
+        ...nothingElse,
+        cuttingError: 0.02,
+        simulations: 100,
+      });
+    const [low, , high] = hundred(fit.limits).wettest;
+    expect(hundred({ leastClearance: low, mostClearance: high })).toMatchObject({
+      binds: 0.05,
+      rattles: 0.05,
+      fits: 0.9,
+    });
+  });
+
+  it('count a lid whose play is just the least, or just the most, as one that fits', () => {
+    const still = fit.byMonth.map((month) => ({ ...month, moisture: fit.fittingMoisture }));
+    const limits = { leastClearance: 0.25, mostClearance: 0.25 };
+    const sure = { ...lid, ...nothingElse, fit: { ...fit, opening: 6.75, byMonth: still, limits } };
+    expect(fitOdds({ ...sure, width: 6.5 })).toMatchObject({ fits: 1, binds: 0, rattles: 0 });
+    expect(fitOdds({ ...sure, width: '6 33/64 in' })).toMatchObject({ fits: 0, binds: 1, rattles: 0 });
+    expect(fitOdds({ ...sure, width: '6 31/64 in' })).toMatchObject({ fits: 0, binds: 0, rattles: 1 });
+  });
+
+  it('count a lid that binds in one month and rattles in another as both, and not as one that fits', () => {
+    const limits = { leastClearance: 0.1, mostClearance: 0.1 };
+    const { fits, binds, rattles } = fitOdds({
+      ...lid,
+      ...nothingElse,
+      fit: { ...fit, limits },
+      width: fit.opening - 0.1,
+    });
+    expect([fits, binds, rattles]).toEqual([0, 1, 1]);
+  });
+
   it('count the rare board that hardly moves', () => {
     const [january, july] = [8, 12].map((moisture, at) => ({ ...fit.byMonth[6 * at], moisture }) as FitMonth);
     // Flat-sawn walnut, shrinkage 7.8 %: what a board does that moves a fifth as much as most.
@@ -121,11 +175,46 @@ describe('one change at a time', () => {
     );
   });
 
+  it('are to the nearest half percent the middle of the driest and the wettest month', () => {
+    const fitted = (driest: number, wettest: number) =>
+      lidSensitivity({
+        input: {
+          ...input,
+          fittingMoisture: 7,
+          moistures: [
+            { month: 1, moisture: driest },
+            { month: 7, moisture: wettest },
+          ],
+        },
+      }).find(({ what }) => what.startsWith('fitted'));
+    expect(fitted(6, 11.2)?.what).toBe('fitted at 8.5 %'); // middle 8.6
+    expect(fitted(6, 11.6)?.what).toBe('fitted at 9 %'); // middle 8.8
+    expect(fitted(6, 11.6)?.fit.fittingMoisture).toBe(9);
+  });
+
+  it('tell what a finish buys that keeps the lid from following its air', () => {
+    const calmer = fit.byMonth.map(({ month, moisture }) => ({ month, moisture: 8 + (moisture - 8) / 2 }));
+    const finished = lidSensitivity({ input, finished: { shellac: calmer, nothing: fit.byMonth } });
+    const [shellac, bare] = ['shellac', 'nothing'].map((name) => finished.find(({ what }) => what === name));
+    expect(shellac?.fit).toEqual(lidFit({ ...input, moistures: calmer }));
+    const room = (of: typeof fit) => of.window.widest - of.window.narrowest;
+    expect(shellac?.gain).toBeCloseTo(room(shellac?.fit as typeof fit) - room(fit), 12);
+    expect(shellac?.gain).toBeGreaterThan(0);
+    expect(bare?.gain).toBe(0);
+  });
+
+  it('have the odds of the plan by itself, from the seed given', () => {
+    const plan = { fit, species: 'walnut-black', ringAngle: 20 };
+    expect(changes[0]?.odds).toEqual(fitOdds(plan));
+    expect(lidSensitivity({ input, seed: 7 })[0]?.odds).toEqual(fitOdds({ ...plan, seed: 7 }));
+  });
+
   it('deepen both grooves by 1/16 in, or by what half the board allows', () => {
     const opening = (stockThickness: number) =>
       lidSensitivity({ input: { ...input, box: { ...input.box, stockThickness } } }).find(({ what }) =>
         what.startsWith('groove'),
       )?.fit.opening;
+    expect(opening(3 / 4)).toBe(fit.opening + 1 / 8);
     expect(opening(5 / 8)).toBe(fit.opening + 1 / 8);
     expect(opening(9 / 16)).toBe(fit.opening + 1 / 16);
   });

@@ -34,6 +34,23 @@ describe('pieces that move in their place, worked by hand', () => {
     expect(fit.fittedWidth * 1.012776).toBeLessThanOrEqual(8 - 1 / 32 + 1e-9);
   });
 
+  it('a panel and a drawer are planed 1/64 in under the widest that fits, or to the middle of a narrow window', () => {
+    const panel = panelFit({ ...twoMonths, between: '12 in', grooveDepth: '3/8 in' });
+    expect(panel.window.widest - panel.fittedWidth).toBeCloseTo(1 / 64, 12);
+    const drawer = drawerFit({ ...twoMonths, opening: '4 in' });
+    expect(drawer.window.widest - drawer.fittedWidth).toBeCloseTo(1 / 64, 12);
+    const { window, fittedWidth } = drawerFit({ ...twoMonths, opening: '8 in' });
+    expect(window.widest - window.narrowest).toBeLessThan(1 / 64);
+    expect(fittedWidth).toBeCloseTo((window.narrowest + window.widest) / 2, 12);
+  });
+
+  it('a panel whose groove must hold more of it may show less play', () => {
+    const most = (leastEngagement: number) =>
+      panelFit({ ...twoMonths, between: '12 in', grooveDepth: '3/8 in', leastEngagement }).limits.mostClearance;
+    expect(most(0)).toBe(0.75); // both grooves
+    expect(most(0.75)).toBe(0.1875); // a quarter of both
+  });
+
   it('a table top 16 in from its fixed line', () => {
     const travel = fastenerTravel({ ...twoMonths, fromFixed: '16 in', slot: '1/4 in' });
     expect(travel.outward).toBeCloseTo(16 * 0.012776, 4);
@@ -41,6 +58,21 @@ describe('pieces that move in their place, worked by hand', () => {
     expect(travel.slotLength).toBeCloseTo(16 * 0.019164 + 3 / 16, 3);
     expect(travel.findings[0]?.verdict).toBe('stop');
     expect(fastenerTravel({ ...twoMonths, fromFixed: '16 in', slot: '1/2 in' }).findings[0]?.verdict).toBe('ok');
+    // A slot of just the length that is needed serves.
+    const just = fastenerTravel({ ...twoMonths, fromFixed: '16 in', slot: travel.slotLength });
+    expect(just.findings[0]?.verdict).toBe('ok');
+    expect(fastenerTravel({ ...twoMonths, fromFixed: '16 in' }).findings[0]?.verdict).toBe('ok');
+  });
+
+  it('a table top fastened on its driest day only moves outward, on its wettest only inward', () => {
+    const [dry, wet] = [6, 12].map((fittingMoisture) =>
+      fastenerTravel({ ...twoMonths, fittingMoisture, fromFixed: '16 in', screw: '1/4 in' }),
+    );
+    expect(dry?.inward).toBe(0);
+    expect(dry?.outward).toBeCloseTo(16 * 6 * 0.00248 * 1.28786, 4);
+    expect(dry?.slotLength).toBeCloseTo((dry?.outward ?? 0) + 1 / 4, 12);
+    expect(wet?.outward).toBe(0);
+    expect(wet?.inward).toBeCloseTo(16 * 6 * 0.00248 * 1.28786, 4);
   });
 
   it.each([

@@ -1,6 +1,6 @@
 import { species } from '../wood/species.js';
 import { type FitOdds, fitOdds } from './fit-odds.js';
-import { type LidFit, type LidFitInput, lidFit } from './lid-fit.js';
+import { type LidFit, type LidFitInput, type LidMonth, lidFit } from './lid-fit.js';
 import type { MonthOfMoisture } from './seasonal-fit.js';
 
 /** A lid with one thing done otherwise, and what that buys. Inches. */
@@ -34,7 +34,7 @@ export function lidSensitivity(plan: {
   const { input, otherSpecies = [], finished = {}, seed = 1 } = plan;
   const { lidGrooveDepth, stockThickness } = input.box;
   const planned = lidFit(input);
-  const at = (month: number) => planned.byMonth.find((other) => other.month === month)?.moisture ?? 0;
+  const at = (month: number) => (planned.byMonth.find((other) => other.month === month) as LidMonth).moisture;
   const middle = Math.round(at(planned.wettest) + at(planned.driest)) / 2;
   const deeper = Math.min(lidGrooveDepth + 1 / 16, stockThickness / 2);
 

@@ -56,8 +56,42 @@ describe('a smooth year of days', () => {
     }
   });
 
-  it('refuses a year that is not twelve months', () => {
-    expect(() => dailyAir({ year: yearOf(() => 0.5).slice(1) })).toThrow(/twelve months are needed/);
+  it('has no kink where months meet: it bends there no more than the months on either side do', () => {
+    fc.assert(
+      fc.property(anyYear, (year) => {
+        const days = dailyAir({ year }).map(({ relativeHumidity }) => relativeHumidity);
+        const at = (day: number) => days[(day + 365) % 365] as number;
+        // In a month the bend is the same on all its days, for it is a parabola.
+        const bend = (day: number) => at(day - 1) - 2 * at(day) + at(day + 1);
+        const [lowest, highest] = [Math.min(...days), Math.max(...days)];
+        let first = 0;
+        for (const length of monthLengths) {
+          const near = Array.from({ length: 8 }, (_, day) => at(first - 4 + day));
+          const [before, after] = [bend(first - 3), bend(first + 2)];
+          first += length;
+          // Cut off at the limits of the house it does have one.
+          if (near.includes(lowest) || near.includes(highest)) continue;
+          for (const here of [bend(first - length - 1), bend(first - length)]) {
+            expect(here).toBeGreaterThan(Math.min(before, after) - 1e-12);
+            expect(here).toBeLessThan(Math.max(before, after) + 1e-12);
+          }
+        }
+      }),
+    );
+  });
+
+  it('draws the temperature as it draws the humidity', () => {
+    const swing = (month: number) => 0.5 + 0.1 * Math.cos((2 * Math.PI * (month - 7.6)) / 12);
+    const year = yearOf(swing).map((month) => ({ ...month, temperatureC: 100 * month.relativeHumidity }));
+    for (const { temperatureC, relativeHumidity } of dailyAir({ year }))
+      expect(temperatureC).toBeCloseTo(100 * relativeHumidity, 9);
+  });
+
+  it('refuses a year that is not twelve months in their order', () => {
+    const year = yearOf(() => 0.5);
+    expect(() => dailyAir({ year: year.slice(1) })).toThrow(/twelve months are needed/);
+    expect(() => dailyAir({ year: year.slice(0, 11) })).toThrow(/twelve months are needed/);
+    expect(() => dailyAir({ year: [...year].reverse() })).toThrow(/twelve months are needed, January first/);
   });
 });
 
@@ -74,6 +108,9 @@ describe('days of readings', () => {
       { day: 4, temperatureC: 19, relativeHumidity: 0.42 },
     ]);
     expect(dailyAir({ readings, until: '2026-02-12' })).toHaveLength(1);
+    // The last day wanted is wanted too.
+    expect(dailyAir({ readings, until: '2026-02-14' })).toHaveLength(2);
+    expect(dailyAir({ readings, until: '2026-02-10' })).toHaveLength(1);
   });
 
   it('says when they end before the day of fitting', () => {

@@ -31,6 +31,18 @@ describe("the maker's hygrometer", () => {
     ['empty lines', '\ndate,temperature (°C),humidity (%)\n\n2026-01-01,20,45\n\n'],
     ['further columns', 'no.,date,temperature (°C),dew point (°C),humidity (%)\n1,2026-01-01,20,7.7,45\n'],
     ['a degree sign lost on the way', 'date,temperature (\uFFFDC),humidity (%)\n2026-01-01,20,45\n'],
+    ['temperature and humidity by their short names', 'day,temp C,RH %\n2026-01-01,20,45\n'],
+    ['a date named datetime', 'datetime,temp C,RH %\n2026-01-01,20,45\n'],
+    ['a date named timestamp', 'timestamp,temp C,RH %\n2026-01-01,20,45\n'],
+    ['degC and percent', 'date,temperature degC,humidity percent\n2026-01-01,20,45\n'],
+    ['degF and pct', 'date,temperature degF,humidity pct\n2026-01-01,68,45\n'],
+    ['Celsius in full', 'date,temperature Celsius,humidity %\n2026-01-01,20,45\n'],
+    ['Fahrenheit in full', 'date,temperature Fahrenheit,humidity %\n2026-01-01,68,45\n'],
+    ['the temperature that it feels like', 'date,feels-like temp C,temp C,RH %\n2026-01-01,17,20,45\n'],
+    ['the temperature of a wet thermometer', 'date,wet bulb temp C,temp C,RH %\n2026-01-01,13,20,45\n'],
+    ['two columns of units', 'date,temperature,unit of t,humidity,unit of h\n2026-01-01,68,F,45,%\n'],
+    ['a number that ends with its point', 'date,temp C,RH %\n2026-01-01,20.,45\n'],
+    ['a plus before the number', 'date,temp C,RH %\n2026-01-01,+20,45\n'],
   ])('reads %s', (_, text) => {
     expect(readHygrometer(text)).toEqual({
       readings: [{ date: '2026-01-01', temperatureC: 20, relativeHumidity: 0.45 }],
@@ -46,6 +58,50 @@ describe("the maker's hygrometer", () => {
     ]);
     expect(dates('date,time,temp C,RH %\n2026-01-01,08:30,20,45')).toEqual(['2026-01-01T08:30']);
     expect(dates('time,temp C,RH %\n2026-01-01 08:30,20,45')).toEqual(['2026-01-01T08:30']);
+  });
+
+  it('reads every time of the clock, from midnight to a second before the next, and no other', () => {
+    const read = (time: string) => table(`2026-01-01T${time},20,45`).readings.map(({ date }) => date.slice(11));
+    for (const time of ['00:00', '00:00:00', '23:59', '23:59:59', '09:59', '23:00', '12:30:59'])
+      expect(read(time), time).toEqual([time]);
+    for (const time of ['24:00', '23:60', '23:59:60', '99:99']) expect(read(time), time).toEqual([]);
+    expect(told('2026-01-01T24:00,20,45')).toEqual([
+      '2: date "2026-01-01T24:00" is not a day in ISO form, such as 2026-02-14; the row is left out',
+    ]);
+  });
+
+  it('keeps air as cold as -40 °C and as warm as 60 °C, on both scales, and leaves out what is beyond', () => {
+    const read = (temperature: string) =>
+      readHygrometer(`date,temperature,humidity (%)\n2026-01-01,${temperature},45`).readings.length;
+    for (const possible of ['-40 °C', '60 °C', '-40 °F', '140 °F', '0 °C']) expect(read(possible), possible).toBe(1);
+    for (const impossible of ['-40.1 °C', '60.1 °C', '-40.1 °F', '140.1 °F'])
+      expect(read(impossible), impossible).toBe(0);
+  });
+
+  it('keeps saturated air, as 100 % and as 1, and tells a slip of the other kind from what cannot be', () => {
+    const read = (unit: string, humidity: string) =>
+      readHygrometer(`date,temp C,humidity (${unit})\n2026-01-01,20,${humidity}`);
+    const problem = (unit: string, humidity: string) => read(unit, humidity).problems[0]?.what;
+    expect(read('%', '100').readings[0]?.relativeHumidity).toBe(1);
+    expect(read('fraction', '1').readings[0]?.relativeHumidity).toBe(1);
+    expect(read('%', '1.1').readings[0]?.relativeHumidity).toBeCloseTo(0.011, 12);
+    expect(problem('%', '1')).toMatch('humidity 1 among percentages looks like a fraction (100 %?)');
+    expect(problem('%', '-0.5')).toMatch('humidity -0.5 % is not possible');
+    expect(problem('%', '100.1')).toMatch('humidity 100.1 % is not possible');
+    expect(problem('fraction', '1.1')).toMatch('humidity 1.1 among fractions looks like a percentage (0.011?)');
+    expect(problem('fraction', '100')).toMatch('humidity 100 among fractions looks like a percentage (1?)');
+    expect(problem('fraction', '100.1')).toMatch('humidity 100.1 is not possible');
+    expect(problem('fraction', '0')).toMatch('humidity 0 is not possible');
+  });
+
+  it('takes a unit behind the value that agrees with the header', () => {
+    expect(told('2026-01-01,20 °C,45 %')).toEqual([]);
+  });
+
+  it('speaks of a decimal comma only where commas part the fields', () => {
+    const semicolons = readHygrometer('date;temp C;RH %\n2026-01-01;20;5;45\n2026-01-02;20;45');
+    expect(semicolons.problems.map(({ what }) => what)).toEqual(['4 of 3 fields; the row is left out']);
+    expect(told('2026-01-01,"20,5",45')).toEqual(['2: temperature "20,5" is not a number; the row is left out']);
   });
 
   it('reports each row that is left out, with its line', () => {
@@ -109,6 +165,23 @@ describe("the maker's hygrometer", () => {
     ]);
   });
 
+  it('keeps the first of several rows with one date, wherever they stand', () => {
+    const hours = Array.from({ length: 20 }, (_, hour) => `2026-01-02T${String(hour).padStart(2, '0')}:00`);
+    // Read through three times, a degree warmer each time.
+    const rows = [18, 19, 20].flatMap((degrees) => hours.map((date) => `${date},${degrees},${40 + degrees}`));
+    const { readings, problems } = table(...rows);
+    expect(readings.map(({ date, temperatureC }) => [date, temperatureC])).toEqual(hours.map((date) => [date, 18]));
+    expect(problems.filter(({ what }) => what.includes('stands there twice'))).toHaveLength(40);
+  });
+
+  it('reports a row as doubled with other values when only one of them differs', () => {
+    expect(told('2026-01-01,20,45', '2026-01-01,20,46', '2026-01-01,21,45', '2026-01-01,20,45')).toEqual([
+      '3: 2026-01-01 stands there twice, with other values than line 2; line 2 is kept',
+      '4: 2026-01-01 stands there twice, with other values than line 2; line 2 is kept',
+      '5: 2026-01-01 stands there twice, the same as line 2; line 2 is kept',
+    ]);
+  });
+
   it('reports a single day without a reading, and none where days follow each other', () => {
     expect(told('2026-02-28,20,45', '2026-03-01,21,44', '2026-03-03,20,45')).toEqual([
       '4: no reading for 1 day between 2026-03-01 (line 3) and 2026-03-03',
@@ -123,6 +196,18 @@ describe("the maker's hygrometer", () => {
       '2: humidity stays at 45 % for 5 days (lines 2 to 6): is the sensor stuck? The readings are kept',
     ]);
     expect(table(...rows(5)).readings).toHaveLength(5);
+  });
+
+  it('counts days, not readings, when a value stays the same, and tells the temperature too', () => {
+    const twiceADay = (days: number) =>
+      Array.from({ length: 2 * days }, (_, half) => {
+        const [day, hour] = [Math.floor(half / 2) + 1, half % 2 ? '20' : '08'];
+        return `2026-01-0${day}T${hour}:00,19.5,${40 + half}`;
+      });
+    expect(told(...twiceADay(4))).toEqual([]);
+    expect(told(...twiceADay(6), '2026-01-07,21,44')).toEqual([
+      '2: temperature stays at 19.5 °C for 6 days (lines 2 to 13): is the sensor stuck? The readings are kept',
+    ]);
   });
 
   it.each([
@@ -144,6 +229,26 @@ describe("the maker's hygrometer", () => {
       'date,temp in C,temp out C,RH %\n2026-01-01,20,5,45',
       1,
       '2 columns look like the temperature: "temp in C", "temp out C"; nothing was read',
+    ],
+    [
+      'when,temp C,RH %\n2026-01-01,20,45',
+      1,
+      'no column for date in the header (it has "when", "temp C", "RH %"); nothing was read',
+    ],
+    [
+      'date,RH %\n2026-01-01,45',
+      1,
+      'no column for temperature in the header (it has "date", "RH %"); nothing was read',
+    ],
+    [
+      'date,time,time,temp C,RH %\n2026-01-01,08:30,09:30,20,45',
+      1,
+      '2 columns look like the time: "time", "time"; nothing was read',
+    ],
+    [
+      'date,temperature,humidity (%)\n2026-01-01,20 °C,45\n2026-01-02,20,45',
+      1,
+      'the temperature has no unit: write °C or °F into its header, or give it as units.temperature; nothing was read',
     ],
     [
       'date,temperature,humidity (%)\n2026-01-01,20,45',
@@ -169,6 +274,20 @@ describe("the maker's hygrometer", () => {
     expect(bare('0.45').problems[0]?.what).toBe(
       'the humidity has no unit; no value is above 1, so they are taken as fractions',
     );
+  });
+
+  it('takes a bare 1 as saturated air, and a bare 2 as 2 %; of values that are no humidity it says nothing', () => {
+    const bare = (...humidities: string[]) =>
+      readHygrometer(['date,temp C,humidity', ...humidities.map((h, day) => `2026-01-0${day + 1},20,${h}`)].join('\n'));
+    expect(bare('1', '0.5').readings.map(({ relativeHumidity }) => relativeHumidity)).toEqual([1, 0.5]);
+    expect(bare('2', '45').readings.map(({ relativeHumidity }) => relativeHumidity)).toEqual([0.02, 0.45]);
+    // A zero is a slip, in either unit: it decides nothing.
+    expect(bare('0', '45').readings.map(({ relativeHumidity }) => relativeHumidity)).toEqual([0.45]);
+    expect(bare('dry').problems.map(({ what }) => what)).toEqual([
+      'humidity "dry" is not a number; the row is left out',
+    ]);
+    // Where one row tells its unit and another does not, the header is still asked.
+    expect(bare('45 %', '46').readings.map(({ relativeHumidity }) => relativeHumidity)).toEqual([0.45, 0.46]);
   });
 
   it('takes units that it is told', () => {
@@ -245,9 +364,22 @@ describe('a year of air from readings', () => {
     expect(january?.temperatureC).toBeCloseTo((30 * 15.5 + 30) / 31, 9);
   });
 
+  it('puts readings of one day together, with a time or without', () => {
+    const onTenth = [
+      { date: '2026-01-10', temperatureC: 30, relativeHumidity: 0.9 },
+      { date: '2026-01-10T08:00', temperatureC: 20, relativeHumidity: 0.7 },
+    ];
+    const [january] = yearOfAir({ readings: [...wholeYear.filter(({ date }) => date !== '2026-01-10'), ...onTenth] });
+    expect(january?.days).toBe(31);
+    expect(january?.temperatureC).toBeCloseTo((30 * 15.5 + 25) / 31, 9);
+  });
+
   it('names the months without a reading', () => {
     const readings = wholeYear.filter(({ date }) => !['02', '03'].includes(date.slice(5, 7)));
     expect(() => yearOfAir({ readings })).toThrow('readings: none in February, March; a year needs every month');
+    expect(() => yearOfAir({ readings: wholeYear.filter(({ date }) => date.slice(5, 7) !== '12') })).toThrow(
+      'readings: none in December; a year needs every month',
+    );
     expect(() => yearOfAir({ readings: [] })).toThrow(/none in January, February/);
   });
 

@@ -6,11 +6,7 @@ const stuckDays = 5;
 
 /** Puts readings in order of date and looks for rows out of order, doubled rows, days without one, values that do not move. @internal */
 export function readingChecks(read: NumberedReading[]): { kept: NumberedReading[]; problems: ReadingProblem[] } {
-  const inOrder = read.map((reading, index) => ({ reading, index }));
-  inOrder.sort((a, b) =>
-    a.reading.date < b.reading.date ? -1 : a.reading.date > b.reading.date ? 1 : a.index - b.index,
-  );
-  const sorted = inOrder.map(({ reading }) => reading);
+  const sorted = [...read].sort((a, b) => a.date.localeCompare(b.date));
   const { kept, problems } = withoutDoubles(sorted);
   return { kept, problems: [...problems, ...outOfOrder(read), ...gaps(kept), ...stuck(kept)] };
 }

@@ -98,5 +98,5 @@ export function byDay(readings: HygrometerReading[]): HygrometerReading[] {
       temperatureC: own.reduce((sum, { temperatureC }) => sum + temperatureC, 0) / own.length,
       relativeHumidity: own.reduce((sum, { relativeHumidity }) => sum + relativeHumidity, 0) / own.length,
     }))
-    .sort((a, b) => (a.date < b.date ? -1 : 1));
+    .sort((a, b) => a.date.localeCompare(b.date));
 }
