@@ -108,6 +108,8 @@ describe('days of readings', () => {
       { day: 4, temperatureC: 19, relativeHumidity: 0.42 },
     ]);
     expect(dailyAir({ readings, until: '2026-02-12' })).toHaveLength(1);
+    // In whatever order they were typed.
+    expect(dailyAir({ readings: [...readings].reverse() })).toEqual(dailyAir({ readings }));
     // The last day wanted is wanted too.
     expect(dailyAir({ readings, until: '2026-02-14' })).toHaveLength(2);
     expect(dailyAir({ readings, until: '2026-02-10' })).toHaveLength(1);
@@ -117,6 +119,7 @@ describe('days of readings', () => {
     expect(() => dailyAir({ readings, until: '2026-02-26' })).toThrow(
       'readings: the last is of 2026-02-14, 12 days before the day wanted (2026-02-26); read on, or take an earlier day',
     );
+    expect(() => dailyAir({ readings, until: '2026-02-15' })).toThrow(/1 day before the day wanted/);
     expect(() => dailyAir({ readings, until: 'soon' })).toThrow(/until: "soon" given/);
     expect(() => dailyAir({ readings: [] })).toThrow(/readings: none given/);
   });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { daysToSettle } from '../../../kernel-helpers/src/wood/drying/days-to-settle.js';
 import { moistureThroughTime } from '../../../kernel-helpers/src/wood/drying/drying.js';
+import { equilibriumMoisture } from '../../../kernel-helpers/src/wood/emc.js';
 
 const shop = { temperatureC: 20, relativeHumidity: 0.42 };
 const stack = { thickness: 1, species: 'walnut-black', startMoisture: 12, ...shop };
@@ -62,6 +63,48 @@ describe('how long a stack must wait', () => {
         expect(Math.abs(days - daysToSettle(stack).days)).toBeLessThanOrEqual(6);
       }),
       { numRuns: 10 },
+    );
+  });
+
+  it('counts a stack that is too dry as one that is too damp', () => {
+    const damp = { temperatureC: 20, relativeHumidity: 0.65 };
+    const settlesAt = equilibriumMoisture(damp);
+    const { days, coreDays } = daysToSettle({ thickness: 1, species: 'walnut-black', startMoisture: 6, ...damp });
+    const air = Array.from({ length: 100 }, (_, day) => ({ day, ...damp }));
+    const run = moistureThroughTime({ thickness: 1, species: 'walnut-black', startMoisture: 6, air });
+    expect(settlesAt - (run[days]?.mean as number)).toBeLessThanOrEqual(1);
+    expect(settlesAt - (run[days - 1]?.mean as number)).toBeGreaterThan(1);
+    expect(settlesAt - (run[coreDays]?.core as number)).toBeLessThanOrEqual(1);
+    expect(settlesAt - (run[coreDays - 1]?.core as number)).toBeGreaterThan(1);
+  });
+
+  it('is enough with air that ends on the day it settles, counted from whatever day, and not with a day less', () => {
+    const { coreDays } = daysToSettle(stack);
+    const until = (last: number, from: number) =>
+      daysToSettle({
+        ...{ thickness: 1, species: 'walnut-black', startMoisture: 12 },
+        air: Array.from({ length: last + 1 }, (_, day) => ({ day: from + day, ...shop })),
+      });
+    for (const from of [0, 59]) {
+      // Steady air has no other days than these.
+      const { low, high, ...likely } = daysToSettle(stack);
+      expect(until(3 * coreDays, from)).toMatchObject(likely);
+      // The slow board of the doubt needs the longest: with air that just lasts for it, it settles.
+      const slowest = daysToSettle({ ...stack, diffusionFactor: 0.5 }).coreDays;
+      expect(until(slowest, from)).toMatchObject(likely);
+      expect(() => until(slowest - 1, from)).toThrow(`air: it ends after ${slowest - 1} days`);
+    }
+  });
+
+  it('has for its doubt what twice and half the diffusivity give', () => {
+    const { low, high } = daysToSettle(stack);
+    expect(daysToSettle({ ...stack, diffusionFactor: 2 }).days).toBe(low);
+    expect(daysToSettle({ ...stack, diffusionFactor: 0.5 }).days).toBe(high);
+  });
+
+  it('gives a stack up that has not settled in ten years', () => {
+    expect(() => daysToSettle({ ...stack, thickness: 6, startMoisture: 25, finish: 'epoxy-2k-3-coats' })).toThrow(
+      /^air: it ends after 3650 days/,
     );
   });
 

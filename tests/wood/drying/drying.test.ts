@@ -63,6 +63,47 @@ describe('a board through time', () => {
     );
   });
 
+  it('takes up water from the face inward: the face is dampest and the middle driest, all of it as it was at the start', () => {
+    const [first, ...later] = moistureThroughTime({ ...lid, thickness: 1, air: steady(30, 0.8), startMoisture: 6 });
+    expect(first).toMatchObject({ day: 0, surface: 6 });
+    expect(first?.mean).toBeCloseTo(6, 9);
+    expect(first?.core).toBeCloseTo(6, 9);
+    for (const { mean, surface, core } of later) {
+      expect(surface).toBeGreaterThan(mean);
+      expect(mean).toBeGreaterThan(core);
+    }
+  });
+
+  it('goes the same way whenever the days are counted from', () => {
+    const air = days(20, (day) => ({ temperatureC: 15 + day / 4, relativeHumidity: 0.4 + day / 100 }));
+    const later = air.map(({ day, ...rest }) => ({ day: day + 100, ...rest }));
+    const [run, runLater] = [air, later].map((given) => moistureThroughTime({ ...lid, air: given, startMoisture: 8 }));
+    for (const [index, { day, mean, surface, core }] of (runLater ?? []).entries()) {
+      expect(day).toBe(100 + index);
+      expect(mean).toBeCloseTo(run?.[index]?.mean as number, 6);
+      expect(surface).toBeCloseTo(run?.[index]?.surface as number, 6);
+      expect(core).toBeCloseTo(run?.[index]?.core as number, 6);
+    }
+  });
+
+  it('may start anywhere from ovendry to fibre saturation', () => {
+    const inFiveDays = (startMoisture: number) =>
+      moistureThroughTime({ ...lid, air: steady(5, 0.5), startMoisture })[4]?.mean as number;
+    expect(inFiveDays(0)).toBeGreaterThan(0);
+    expect(inFiveDays(30)).toBeLessThan(30);
+  });
+
+  it('spreads twice as fast with twice the diffusivity: as far in half the time, where the face holds nothing back', () => {
+    const thick = { ...lid, thickness: 4, startMoisture: 6 };
+    const run = moistureThroughTime({ ...thick, air: steady(201, 0.7) });
+    const fast = moistureThroughTime({ ...thick, air: steady(101, 0.7), diffusionFactor: 2 });
+    for (const day of [20, 50, 100]) {
+      const [slow, quick] = [run[2 * day]?.core as number, fast[day]?.core as number];
+      // The still air at the face takes up to 2 % of the days of a half inch, less of four inches.
+      expect(Math.abs((quick - 6) / (slow - 6) - 1), `day ${day}`).toBeLessThan(0.02);
+    }
+  });
+
   it('comes steadily nearer in steady air: slower when thicker, and with a finish', () => {
     const wet = { air: steady(30, 0.7), startMoisture: 6 };
     const run = (board: DryingBoard) => moistureThroughTime({ ...board, ...wet }).map(({ mean }) => mean);
@@ -134,6 +175,7 @@ describe('a board through time', () => {
       /air\.0\.day: nothing given; possible: a number of days \(dailyAir makes days/,
     ],
     [{ air: steady(3, 45) }, /air\.0\.relativeHumidity: 45 given; .* so 45 % is written 0.45/],
+    [{ air: steady(3, 0.5).reverse() }, /air\.1\.day: 1 given; possible: more than 2 \(days must rise\)/],
     [
       { air: [...steady(2, 0.5), { day: 1, temperatureC: 20, relativeHumidity: 0.5 }] },
       /air\.2\.day: 1 given; possible: more than 1 \(days must rise\)/,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type BoardInAir, putInAir } from '../../../kernel-helpers/src/wood/drying/board-in-air.js';
+import { type BoardInAir, conditionsOf, putInAir } from '../../../kernel-helpers/src/wood/drying/board-in-air.js';
 import { slabCells } from '../../../kernel-helpers/src/wood/drying/slab-cells.js';
 import { Tridiagonal } from '../../../kernel-helpers/src/wood/drying/tridiagonal.js';
 
@@ -52,6 +52,47 @@ describe('a board in changing air', () => {
       ),
     );
   });
+});
+describe('the cells of a slab', () => {
+  it('widen by the same part from each to the next, the innermost as many times wider as asked', () => {
+    for (const [cells, grading] of [
+      [28, 4],
+      [10, 20],
+      [12, 1],
+    ] as const) {
+      const width = [...slabCells(0.01, cells, grading).width].slice(1);
+      const ratios = width.slice(1).map((wide, index) => wide / (width[index] as number));
+      for (const ratio of ratios) expect(ratio).toBeCloseTo(grading ** (1 / cells), 9);
+    }
+  });
+
+  it('read a diffusivity that changes straight with the depth where they meet, and halfway into the first', () => {
+    const cells = 8;
+    const { width, near, far } = slabCells(0.01, cells, 4);
+    const diffusivity = (depth: number) => 1 + 300 * depth;
+    const wide = [...width] as number[];
+    const inner = wide.map((_, cell) => wide.slice(0, cell + 1).reduce((sum, value) => sum + value, 0));
+    const centre = (cell: number) => (inner[cell] as number) - (wide[cell] as number) / 2;
+    for (let cell = 0; cell < cells; cell++) {
+      const [here, there] = [cell === 0 ? 0 : centre(cell), centre(cell + 1)];
+      const flux = (near[cell] as number) * diffusivity(here) + (far[cell] as number) * diffusivity(there);
+      const meet = cell === 0 ? there / 2 : (inner[cell] as number);
+      expect(flux * (there - here)).toBeCloseTo(diffusivity(meet), 9);
+    }
+  });
+});
+
+it('what air gives wood rises with its humidity, without a step past dry and past saturated air', () => {
+  const board = { halfThickness: 0.006, specificGravity: 0.55, finishResistance: 0, diffusionFactor: 1 };
+  fc.assert(
+    fc.property(between(-20, 40), between(-0.2, 1.2), (temperatureC, humidity) => {
+      const { isotherm } = conditionsOf(board, temperatureC, 0.5);
+      const [before, after] = [isotherm(humidity - 1e-6), isotherm(humidity + 1e-6)];
+      expect(after).toBeGreaterThan(before);
+      // Nowhere does 1 % of humidity bring more than 3 % of moisture.
+      expect(after - before).toBeLessThan(300 * 2e-6);
+    }),
+  );
 });
 
 it('a tridiagonal system is solved: put back in, the solution gives the right-hand side', () => {
