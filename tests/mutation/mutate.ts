@@ -12,8 +12,9 @@ import { type Mutant, mutantsOf, withMutants } from './mutants.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const [folder = '', count = '60', seed = '1', only = ''] = process.argv.slice(2);
-/** Seconds until a mutant that does not end counts as killed. */
-const patience = 60;
+/** A mutant that takes this many times as long as its tests do without one, and a minute, counts as killed: it does not end. */
+const patience = 5;
+const minute = 60_000;
 
 const filesUnder = (path: string, ending: RegExp) =>
   readdirSync(join(root, path), { recursive: true, encoding: 'utf8' })
@@ -160,19 +161,23 @@ async function main(): Promise<void> {
   const used = [...new Set([...mutants.values()].flatMap(({ path }) => testsOf(path)))];
   const survivors: Numbered[] = [];
   const queue = [...mutants.keys()];
+  let withoutMutant = 0;
   while (queue.length > 0)
     await new Promise<void>((over) => {
       const child = fork(fileURLToPath(import.meta.url), [folder], { env: { ...process.env, MUTANT_BUNDLE: outfile } });
       let clock: NodeJS.Timeout | undefined;
+      let started = 0;
       const next = (number: number | undefined) => {
         if (number === undefined) return void child.kill('SIGKILL');
         clearTimeout(clock);
-        clock = setTimeout(() => child.kill('SIGKILL'), (number === 0 ? 10 : 1) * patience * 1000);
+        started = Date.now();
+        clock = setTimeout(() => child.kill('SIGKILL'), number === 0 ? 20 * minute : minute + patience * withoutMutant);
         const mutant = mutants.get(number);
         child.send({ number, tests: mutant ? testsOf(mutant.path) : used });
       };
       child.on('message', ({ number, failed }: { number: number; failed: string }) => {
         if (number === -1) return next(0);
+        if (number === 0) withoutMutant = Date.now() - started;
         if (number > 0) {
           queue.shift();
           const mutant = mutants.get(number) as Numbered;

@@ -25,6 +25,11 @@ describe('equilibrium moisture', () => {
 
   it.each([
     [{ temperatureC: 20, relativeHumidity: 45 }, /relativeHumidity: 45 given; .* so 45 % is written 0.45/],
+    [{ temperatureC: 20, relativeHumidity: 2 }, /so 2 % is written 0.02/],
+    [{ temperatureC: 20, relativeHumidity: 100 }, /so 100 % is written 1/],
+    // Neither a fraction nor a likely percentage: nothing is guessed.
+    [{ temperatureC: 20, relativeHumidity: 1.5 }, /1.5 given; a fraction from 0 to 1 is possible$/],
+    [{ temperatureC: 20, relativeHumidity: 101 }, /101 given; a fraction from 0 to 1 is possible$/],
     [{ temperatureC: 20, relativeHumidity: -0.1 }, /relativeHumidity: -0.1 given; a fraction from 0 to 1 is possible/],
     [{ temperatureC: 120, relativeHumidity: 0.5 }, /temperatureC: 120 given; possible: a number from -40 to 100 °C/],
     [{ temperatureF: 300, relativeHumidity: 0.5 }, /temperatureF: 300 given; possible: a number from -40 to 212 °F/],
@@ -48,6 +53,14 @@ describe('the humidity for a moisture', () => {
   it('8 % wants 42 % at 20 °C, on both scales', () => {
     expect(humidityFor({ moisture: 8, temperatureC: 20 })).toBeCloseTo(0.42, 2);
     expect(humidityFor({ moisture: 8, temperatureF: 68 })).toBe(humidityFor({ moisture: 8, temperatureC: 20 }));
+  });
+
+  it('is none for ovendry wood, and saturated air for the most that air brings it to', () => {
+    for (const temperatureC of [-20, 20, 60]) {
+      const most = equilibriumMoisture({ temperatureC, relativeHumidity: 1 });
+      expect(humidityFor({ moisture: 0, temperatureC })).toBe(0);
+      expect(humidityFor({ moisture: most, temperatureC })).toBe(1);
+    }
   });
 
   it('says how far air can bring wood where no humidity gives the moisture', () => {

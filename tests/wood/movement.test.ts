@@ -1,7 +1,8 @@
 import fc from 'fast-check';
+import { probit } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { movement } from '../../kernel-helpers/src/wood/movement.js';
-import { allSpecies, species } from '../../kernel-helpers/src/wood/species.js';
+import { allSpecies, species, woodName } from '../../kernel-helpers/src/wood/species.js';
 
 const woods = allSpecies().filter(({ coefficient, shrinkage }) => coefficient || shrinkage?.tangential != null);
 const anyWood = fc.constantFrom(...woods.map(({ id }) => id));
@@ -43,6 +44,65 @@ describe('wood across its grain', () => {
     );
   });
 
+  it('gives the figure of its example, with the band of nine boards in ten about it', () => {
+    const wide = { across: 9.25, species: 'cherry-black', ringAngle: 0 };
+    const swelling = movement({ ...wide, fromMoisture: 8, toMoisture: 12 });
+    expect(swelling.change).toBeCloseTo(9.25 * 0.00248 * 4, 12); // 0.0918
+    // Boards differ by 17.5 %; one in twenty is past either end of a normal distribution.
+    const spread = probit(0.95) * 0.175;
+    const shrinking = movement({ ...wide, fromMoisture: 12, toMoisture: 8 });
+    for (const { change, low, high } of [swelling, shrinking]) {
+      expect((high - change) / Math.abs(change)).toBeCloseTo(spread, 3);
+      expect((change - low) / Math.abs(change)).toBeCloseTo(spread, 3);
+    }
+  });
+
+  it('worked by hand in the long form: walnut from fibre saturation to ovendry shrinks by its printed 7.8 %', () => {
+    const green = { across: 10, species: 'walnut-black', ringAngle: 0, fromMoisture: 30 };
+    expect(movement({ ...green, toMoisture: 0 }).change).toBeCloseTo(-0.78, 9);
+    // In proportion to the water lost.
+    expect(movement({ ...green, toMoisture: 15 }).change).toBeCloseTo(-0.39, 9);
+    expect(movement({ ...green, across: 9.22, fromMoisture: 0, toMoisture: 30 }).change).toBeCloseTo(0.78, 9);
+  });
+
+  it('takes the short form from 6 to 14 %, both included, and the long form past either', () => {
+    const form = (fromMoisture: number, toMoisture: number) =>
+      movement({ across: 6, species: 'walnut-black', ringAngle: 0, fromMoisture, toMoisture }).method.form;
+    expect([form(6, 14), form(14, 6), form(6, 6), form(9, 11)]).toEqual(Array(4).fill('coefficient'));
+    expect([form(5.9, 14), form(6, 14.1), form(14.1, 6), form(10, 5.9)]).toEqual(Array(4).fill('shrinkage'));
+  });
+
+  it('turns a strain by the square of the cosine: three parts of four at 30 degrees, half and half at 45', () => {
+    const at = (ringAngle: number) =>
+      movement({ across: 6, species: 'walnut-black', ringAngle, fromMoisture: 7, toMoisture: 12 }).method;
+    const [tangential, radial] = [0.00274, 0.0019];
+    expect(at(30).figure).toBeCloseTo(0.75 * tangential + 0.25 * radial, 12);
+    expect(at(45).figure).toBeCloseTo((tangential + radial) / 2, 12);
+    expect(at(45)).toMatchObject({ tangential, radial });
+    expect([at(0).figure, at(90).figure]).toEqual([tangential, radial]);
+  });
+
+  it('takes the table that its form is made from unless the other gives 2 % more, in every wood', () => {
+    for (const { id, coefficient, shrinkage, fibreSaturation } of woods)
+      for (const [ringAngle, direction] of [
+        [0, 'tangential'],
+        [90, 'radial'],
+      ] as const) {
+        const total = shrinkage?.tangential == null ? undefined : (shrinkage[direction] as number);
+        const fromShrinkage = total && total / (100 * fibreSaturation - total * (fibreSaturation - 10));
+        const printed = coefficient?.[direction];
+        const short = { across: 6, species: id, ringAngle, fromMoisture: 7, toMoisture: 12 };
+        const { figure, basis } = movement(short).method;
+        const useShrinkage = printed === undefined || (fromShrinkage ?? 0) > 1.02 * printed;
+        expect(basis, id).toBe(useShrinkage ? 'table of shrinkage' : 'table of coefficients');
+        expect(figure, id).toBeCloseTo((useShrinkage ? fromShrinkage : printed) as number, 12);
+        const long = movement({ ...short, fromMoisture: 3 }).method;
+        const useCoefficient = fromShrinkage === undefined || (printed ?? 0) > 1.02 * fromShrinkage;
+        expect(long.basis, id).toBe(useCoefficient ? 'table of coefficients' : 'table of shrinkage');
+        if (!useCoefficient) expect(long.figure, id).toBeCloseTo(total as number, 9);
+      }
+  });
+
   it('moves less the nearer the rings stand to upright', () => {
     for (const { id } of woods) {
       const at = (ringAngle: number) =>
@@ -64,6 +124,9 @@ describe('wood across its grain', () => {
   it.each([
     [{ species: 'walnut' }, /species: "walnut" is not in the list; nearest: walnut-black/],
     [{ ringAngle: 100 }, /ringAngle: 100 given; 0 \(flat-sawn\) to 90 degrees/],
+    [{ ringAngle: -1 }, /ringAngle: -1 given; 0 \(flat-sawn\) to 90 degrees/],
+    [{ toMoisture: -1 }, /toMoisture: -1 % given; 0 to 30 % is possible/],
+    [{ species: 'pine-sand' }, /species: pine-sand has no published movement figure/],
     [{ toMoisture: 31 }, /toMoisture: 31 % given; 0 to 30 % is possible/],
     [{ species: 'redwood-old-growth', toMoisture: 25 }, /toMoisture: 25 % given; 0 to 22 %/],
     [{ fromMoisture: Number.NaN }, /fromMoisture: NaN/],
@@ -78,4 +141,12 @@ it('every wood has its source beside each figure', () => {
     for (const figure of [shrinkage, coefficient, specificGravity])
       if (figure) expect(figure.source).toContain('Forest Products Laboratory');
   expect(species('walnut-black').coefficient).toMatchObject({ radial: 0.0019, tangential: 0.00274, fromMemory: false });
+});
+
+it('a wood is named as one says it', () => {
+  expect(['walnut-black', 'pine-eastern-white', 'apple'].map(woodName)).toEqual([
+    'black walnut',
+    'eastern white pine',
+    'apple',
+  ]);
 });
