@@ -65,6 +65,29 @@ test('only disk, record, shop, lesson, show and runner touch files, clock, chanc
   expect(impure.map((file) => file.name)).toEqual([]);
 });
 
+test('the rules of a commission need neither disk nor Node', () => {
+  const reached = new Set<string>();
+  const follow = (name: string) => {
+    if (reached.has(name)) return;
+    reached.add(name);
+    const text = files.find((file) => file.name === name)?.text ?? '';
+    const values = text.replace(/^import type [^;]*;$/gm, '');
+    for (const path of importsOf(values).filter((path) => path.startsWith('.')))
+      follow(
+        relative(source, join(source, name, '..', path))
+          .replaceAll(sep, '/')
+          .replace(/\.js$/, '.ts'),
+      );
+  };
+  follow('record/commission.ts');
+  follow('record/shop-stock.ts');
+  const bound = files.filter(
+    ({ name, text }) => reached.has(name) && /['"]node:|\bBuffer\.|\bprocess\.|\bnew Date\(\)/.test(text),
+  );
+  expect(reached.size).toBeGreaterThan(10);
+  expect(bound.map((file) => file.name)).toEqual([]);
+});
+
 test('what draws and writes pictures needs no bytes of Node', () => {
   const bound = files.filter(({ name, text }) => /^show\//.test(name) && /\bBuffer\./.test(text));
   expect(bound.map((file) => file.name)).toEqual([]);

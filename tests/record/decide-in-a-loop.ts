@@ -5,13 +5,15 @@
 import { readSync, writeSync } from 'node:fs';
 import * as z from 'zod';
 import { commissionIn } from '../../kernel-helpers/src/record/commission.js';
+import { commissionFolder } from '../../kernel-helpers/src/record/commission-folder.js';
+import { noticesTo } from '../../kernel-helpers/src/record/notices.js';
 
 const [folder = '', times = '1'] = process.argv.slice(2);
 const job = commissionIn<{ brief: unknown }>({
-  folder,
+  ...commissionFolder(folder),
   shapes: { brief: z.unknown() },
   versions: { node: process.versions.node, helpers: '0.1.0', build: 'source', data: {} },
-  notify: () => {},
+  notices: noticesTo(() => {}),
 });
 writeSync(1, 'ready\n');
 readSync(0, Buffer.alloc(16));

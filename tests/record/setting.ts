@@ -6,6 +6,8 @@ import * as z from 'zod';
 import { nextLine, readChain } from '../../kernel-helpers/src/record/chain/chain.js';
 import type { Entry, EntryContent, Versions } from '../../kernel-helpers/src/record/chain/entry.js';
 import { type Commission, commissionIn } from '../../kernel-helpers/src/record/commission.js';
+import { commissionFolder as placeOf } from '../../kernel-helpers/src/record/commission-folder.js';
+import { noticesTo } from '../../kernel-helpers/src/record/notices.js';
 
 /** Two decisions of a made-up commission: the sizing rests on the brief. */
 export interface TestDecisions {
@@ -35,7 +37,7 @@ export function commissionFolder(root = testFolder(), name = '2026-03-12-blanket
 }
 
 export function open(folder: string, over: { versions?: Versions } = {}): Commission<TestDecisions> {
-  return commissionIn<TestDecisions>({ folder, shapes, versions, notify: () => {}, ...over });
+  return commissionIn<TestDecisions>({ ...placeOf(folder), shapes, versions, notices: noticesTo(() => {}), ...over });
 }
 
 export const brief = { inputs: { inside: '10 in' }, results: { inside: 10, wood: 'walnut-black' } };

@@ -4,8 +4,9 @@ import { randomNormal } from 'd3-random';
 import { estimateHours, type HoursEstimate } from '../../kernel-helpers/src/money/hours.js';
 import { money } from '../../kernel-helpers/src/money/money.js';
 import { allOperations, type Counts } from '../../kernel-helpers/src/money/operations.js';
-import { nextLine, sha256 } from '../../kernel-helpers/src/record/chain/chain.js';
+import { nextLine } from '../../kernel-helpers/src/record/chain/chain.js';
 import type { EntryContent, Head, Versions } from '../../kernel-helpers/src/record/chain/entry.js';
+import { sha256 } from '../../kernel-helpers/src/record/chain/sha256.js';
 
 /** What is true of an invented shop, for tests to find again. */
 export interface InventedTruth {

@@ -1,12 +1,5 @@
-import { readFileSync, statSync } from 'node:fs';
-import { basename, resolve } from 'node:path';
-import { diskError, isSystemError } from '../disk/disk-error.js';
 import { ShopError } from '../measure/shop-error.js';
-import type { StockOffered } from '../stock/boards/shop-stock.js';
-import { sha256 } from './chain/chain.js';
 import type { Entry, Head, Versions } from './chain/entry.js';
-import { appendEntry, soundEntries } from './chain/record-file.js';
-import { localTime, whoDecides } from './chain/who-and-when.js';
 import {
   contentDifferences,
   type Decision,
@@ -17,11 +10,10 @@ import {
 } from './decision.js';
 import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
 import type { Decisions } from './decisions.js';
-import { demonstration, isCommission } from './demonstration.js';
-import { saveFile } from './output-file.js';
-import { sheetLinks } from './sheets.js';
-import { type StockTaken, stockOffered, turnStock } from './shop-stock-file.js';
+import type { Notices } from './notices.js';
+import { refusePaperName } from './paper-name.js';
 import { latest, staleness, staleText } from './stale.js';
+import type { Store } from './store/store.js';
 
 /** What became of a decision. */
 export interface Decided {
@@ -73,22 +65,6 @@ export interface Commission<D = Decisions> {
    */
   save(file: string, text: string): void;
   /**
-   * Boards that lie in the shop, from `stock.json` beside the commissions' folder: the maker's own and the offcuts of other
-   * commissions. Once `stock` is decided, what the commission saw when it was planned, so that it can be run again years later.
-   * In practice and in the demonstration there are none.
-   *
-   * @param options.today  what lies there today, whatever it was planned with
-   * @throws ShopError  a file that cannot be read, naming the board and the field at fault
-   */
-  stock(options?: { today?: boolean }): StockOffered;
-  /**
-   * Writes into the shop's stock what the standing `stock` decision uses of it and the offcuts it gives back; done twice, it
-   * counts once. In practice, in the demonstration and in a check nothing is written.
-   *
-   * @throws ShopError  when stock is not decided yet; a file that cannot be read or written: it is then as it was
-   */
-  keepOffcuts(): void;
-  /**
    * The text of a file that a sheet works from, such as a table of readings. The decisions after it hold the file's digest,
    * so that a check can say that it was the file that changed.
    *
@@ -106,32 +82,28 @@ export interface Commission<D = Decisions> {
 
 /** What a commission is opened with. @internal */
 export interface Opening<D> {
+  /** The folder it stands in, and that folder's name. */
   folder: string;
+  name: string;
+  store: Store;
+  /** Where its decisions go when they are only to be compared. */
+  rehearsal?: Store;
+  /** In practice: the commission whose entries the store gives, or nothing where there is none. */
+  practice?: { demonstration: string | undefined };
   shapes: { [What in keyof D]: Shape };
   versions: Versions;
-  /** Where notices go besides `notices`. */
-  notify: (line: string) => void;
+  notices: Notices;
+  /** When a decision is made, `2026-03-12T19:30:00-05:00`, and by whom. */
+  signature: () => Pick<Entry, 'at' | 'who'>;
+  /** The sheet that makes a decision, if there is one. */
+  sheetOf: (what: string) => string | undefined;
 }
 
-/** Opens the commission in a folder. @internal */
+/** Opens a commission that a store holds. @internal */
 export function commissionIn<D>(opening: Opening<D>): Commission<D> {
-  const folder = existingFolder(opening.folder);
-  const name = basename(folder);
-  const practice = !isCommission(folder);
-  const rehearsal = practice ? undefined : rehearsalFolder();
-  const source = practice ? demonstration(folder) : folder;
-  const invented = !practice && demonstration(folder) === folder;
+  const { name, folder, store, rehearsal, practice, notices } = opening;
   const needs: Record<string, Head> = {};
   const files: Record<string, string> = {};
-  const notices: string[] = [];
-  let offered: StockOffered | undefined;
-
-  const notify = (line: string): void => {
-    if (notices.includes(line)) return;
-    notices.push(line);
-    opening.notify(line);
-  };
-  const entries = (): Entry[] => (source === undefined ? [] : soundEntries(source));
   const done = (outcome: Decided['outcome'], note: string, entry?: Entry): Decided =>
     printedAs({ outcome, entry, note }, entry ? `${note} Fingerprint ${shortHash(entry.hash)}.` : note);
 
@@ -139,48 +111,27 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     name,
     folder,
     begun: /^\d{4}-\d\d-\d\d(?=-)/.exec(name)?.[0] ?? '',
-    practice,
-    notices,
-    entries,
-    decisions: () => decisionRows(entries()),
+    practice: practice !== undefined,
+    notices: notices.lines,
+    entries: () => store.entries(),
+    decisions: () => decisionRows(store.entries()),
     head: () => {
-      const last = entries().at(-1);
+      const last = store.entries().at(-1);
       return last && { seq: last.seq, hash: last.hash };
     },
 
     save(file, text) {
+      refusePaperName(file);
       if (rehearsal) return;
-      if (practice) return notify(`Practice: ${file} is not kept.`);
-      saveFile(folder, file, text);
-      notify(`Kept in the commission's folder: ${file}`);
-    },
-
-    stock({ today = false } = {}) {
-      if (practice || invented) return { boards: [], marks: [] };
-      const planned = latest(entries(), 'stock')?.inputs as { offered?: StockOffered } | undefined;
-      offered = (today ? undefined : planned?.offered) ?? stockOffered(folder, rehearsal !== undefined);
-      return offered;
-    },
-
-    keepOffcuts() {
-      if (rehearsal) return;
-      if (practice) return notify('Practice: no offcut goes back into the stock.');
-      if (invented) return notify('The boards of the demonstration are invented: no offcut goes into your stock.');
-      const decided = latest(entries(), 'stock')?.results as StockTaken | undefined;
-      if (!decided) throw new ShopError(`stock is not decided yet in ${name}: run ${sheetFor('stock')} first.`);
-      for (const line of turnStock(folder, decided, offered)) notify(line);
+      if (practice) return notices.say(`Practice: ${file} is not kept.`);
+      store.save(file, text);
+      notices.say(`Kept in the commission's folder: ${file}`);
     },
 
     read(file) {
-      const path = resolve(folder, file);
-      try {
-        const bytes = readFileSync(path);
-        files[file] = sha256(bytes).slice(0, 16);
-        return bytes.toString('utf8');
-      } catch (error) {
-        if (isSystemError(error) && error.code === 'ENOENT') throw new ShopError(`There is no file ${path}.`);
-        throw diskError(error, `${path} cannot be read`);
-      }
+      const { text, digest } = store.read(file);
+      files[file] = digest.slice(0, 16);
+      return text;
     },
 
     need(what) {
@@ -189,7 +140,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       throw new ShopError(
         practice
           ? `Practice takes ${what} from the demonstration commission, which has none yet: run npm start once.`
-          : `${what} is not decided yet in ${name}: run ${sheetFor(what)} first.`,
+          : `${what} is not decided yet in ${name}: run ${sheetOf(what)} first.`,
       );
     },
 
@@ -201,14 +152,13 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       const { [what]: _, ...restsOn } = needs;
       const versions = { ...opening.versions, data: { ...opening.versions.data, ...files } };
       let standing: Entry | undefined;
-      const { entry, setAside } = appendEntry(rehearsal ?? folder, (recorded) => {
+      const { entry, setAside } = (rehearsal ?? store).append((recorded) => {
         const before = latest(recorded, what);
         standing = before && isSame(before, content, restsOn) ? before : undefined;
-        const made = { at: localTime(new Date()), who: whoDecides(), what, needs: restsOn, versions };
-        return standing ? undefined : { ...made, ...content };
+        return standing ? undefined : { ...opening.signature(), what, needs: restsOn, versions, ...content };
       });
       if (setAside) {
-        notify(
+        notices.say(
           `The last line of the record was never finished (the power failed, most likely), so it does not count. It is kept in ${setAside}.`,
         );
       }
@@ -225,22 +175,22 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
 
   function found<What extends keyof D & string>(what: What): Readonly<D[What]> | undefined {
     const shape = shapeOf(what);
-    const real = entries();
-    const entry = (rehearsal && latest(soundEntries(rehearsal), what)) ?? latest(real, what);
+    const entries = store.entries();
+    const entry = (rehearsal && latest(rehearsal.entries(), what)) ?? latest(entries, what);
     if (!entry) return undefined;
     const wrong = shapeProblem(shape, entry.results, 'results');
     if (wrong) {
       throw new ShopError(
-        `${what} in the record of ${basename(source ?? folder)} (entry ${entry.seq}) is not as these sheets use it: ${wrong}. Run ${sheetFor(what)} again.`,
+        `${what} in the record of ${practice?.demonstration ?? name} (entry ${entry.seq}) is not as these sheets use it: ${wrong}. Run ${sheetOf(what)} again.`,
       );
     }
     if (practice) {
-      notify(
-        `Practice: nothing is kept, and earlier decisions are those of the demonstration commission ${basename(source ?? '')}.`,
+      notices.say(
+        `Practice: nothing is kept, and earlier decisions are those of the demonstration commission ${practice.demonstration}.`,
       );
     }
-    const stale = practice || rehearsal ? undefined : staleness(real, entry);
-    if (stale) notify(`${staleText(stale)} Run ${sheetFor(what)} again.`);
+    const stale = practice || rehearsal ? undefined : staleness(entries, entry);
+    if (stale) notices.say(`${staleText(stale)} Run ${sheetOf(what)} again.`);
     needs[what] = { seq: entry.seq, hash: entry.hash };
     return entry.results as Readonly<D[What]>;
   }
@@ -250,8 +200,8 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     throw new ShopError(`There is no decision '${what}'; there are ${Object.keys(opening.shapes).join(', ')}.`);
   }
 
-  function sheetFor(what: string): string {
-    return sheetLinks(folder).find((sheet) => sheet.decides.includes(what))?.file ?? `the sheet that decides ${what}`;
+  function sheetOf(what: string): string {
+    return opening.sheetOf(what) ?? `the sheet that decides ${what}`;
   }
 }
 
@@ -261,18 +211,6 @@ function isSame(entry: Entry, content: DecisionContent, needs: Record<string, He
     Object.keys(needs).length === Object.keys(entry.needs).length &&
     Object.entries(needs).every(([what, need]) => entry.needs[what]?.hash === need.hash);
   return sameNeeds && contentDifferences(entry, content).length === 0;
-}
-
-function existingFolder(given: string): string {
-  const folder = resolve(given);
-  if (statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return folder;
-  throw new ShopError(`There is no folder ${folder}.`);
-}
-
-/** Where the decisions of a run that only compares go: set by the runner for `check`. */
-function rehearsalFolder(): string | undefined {
-  const given = process.env.COMMISSION_REHEARSAL;
-  return given ? existingFolder(given) : undefined;
 }
 
 // A cell's last value is printed: without this, that would be the whole entry.

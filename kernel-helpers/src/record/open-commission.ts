@@ -3,11 +3,16 @@ import type { Brief } from '../piece/brief.js';
 import { dataVersions } from './chain/data-versions.js';
 import { versionsInUse } from './chain/versions.js';
 import { type Commission, commissionIn } from './commission.js';
-import { decisionShapes } from './decisions.js';
+import { commissionFolder } from './commission-folder.js';
+import { type Decisions, decisionShapes } from './decisions.js';
+import { noticesTo } from './notices.js';
 import { addOwnSpecies, ownSpeciesVersions } from './own-species.js';
+import { type CommissionStock, commissionStock } from './shop-stock.js';
 
 /** The commission that a sheet stands in, which also speaks of lengths as its brief asks. */
 export interface OpenedCommission extends Commission {
+  /** The shop's stock, from `stock.json` beside the commissions' folder. */
+  readonly shopStock: CommissionStock;
   /**
    * A length in the units of the brief, to the nearest 1/64 in or 0.1 mm.
    *
@@ -38,14 +43,23 @@ export function openCommission({
   notify?: (line: string) => void;
 } = {}): OpenedCommission {
   addOwnSpecies(folder);
-  const job: Commission = commissionIn({
-    folder,
-    notify,
+  const place = commissionFolder(folder);
+  const notices = noticesTo(notify);
+  const job = commissionIn<Decisions>({
+    ...place,
+    notices,
     shapes: decisionShapes,
     versions: versionsInUse({ ...dataVersions(), ...ownSpeciesVersions(folder) }),
   });
   let brief: Readonly<Brief> | undefined;
   return Object.assign(job, {
+    shopStock: commissionStock({
+      job,
+      store: place.store.stock,
+      without: place.withoutStock,
+      rehearsal: place.rehearsal !== undefined,
+      say: notices.say,
+    }),
     length(inches: number) {
       brief ??= job.need('brief');
       return formatLength(inches, { system: brief.units, denominator: 64 });

@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { diskError } from '../disk/disk-error.js';
 import { ShopError } from '../measure/shop-error.js';
 import { addSpecies, type Species } from '../wood/species.js';
-import { sha256 } from './chain/chain.js';
+import { sha256 } from './chain/sha256.js';
 
 /** File of the maker's own woods: a list of entries as in data/species.json. */
 const ownSpecies = 'own-species.json';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readChain, sha256 } from '../../../kernel-helpers/src/record/chain/chain.js';
+import { readChain } from '../../../kernel-helpers/src/record/chain/chain.js';
 import type { EntryContent } from '../../../kernel-helpers/src/record/chain/entry.js';
+import { sha256 } from '../../../kernel-helpers/src/record/chain/sha256.js';
 import { content, must, recordBytes } from '../setting.js';
 
 const anyContent: fc.Arbitrary<EntryContent> = fc

@@ -1,6 +1,7 @@
-import { createHash } from 'node:crypto';
+import { ShopError } from '../../measure/shop-error.js';
 import { type Entry, type EntryContent, type Head, lineShape } from './entry.js';
 import { deepFreeze } from './json-value.js';
+import { sha256 } from './sha256.js';
 
 /** Something wrong with one line of a record. */
 export interface Fault {
@@ -59,7 +60,7 @@ export function nextLine(head: Head | undefined, content: EntryContent): Uint8Ar
     prev,
   });
   const body = whole.slice(0, -1);
-  return Buffer.from(`${body},"seal":"${sha256(body)}"}`);
+  return new TextEncoder().encode(`${body},"seal":"${sha256(body)}"}`);
 }
 
 /** Reads a record and verifies every line of it. Never throws: what is wrong is in `faults`. @internal */
@@ -93,9 +94,20 @@ export function readChain(bytes: Uint8Array): Chain {
   };
 }
 
-/** @internal */
-export function sha256(data: string | Uint8Array): string {
-  return createHash('sha256').update(data).digest('hex');
+/**
+ * Nothing is read from a damaged record or added to it.
+ *
+ * @param name  the commission's
+ * @throws ShopError  names the first fault and its remedy
+ * @internal
+ */
+export function refuseDamaged(name: string, faults: Fault[]): void {
+  const first = faults[0];
+  if (!first) return;
+  const more = faults.length > 1 ? ` (and ${faults.length - 1} more)` : '';
+  throw new ShopError(
+    `The record of ${name} is damaged: ${first.problem}${more}. ${first.remedy} Until then nothing is read from it or added to it.`,
+  );
 }
 
 /** @internal */
@@ -120,14 +132,18 @@ function linkProblem(entry: Entry, line: number, before: Head | undefined): stri
 }
 
 function readLine(bytes: Uint8Array): Entry | undefined {
-  const seal = sealPattern.exec(Buffer.from(bytes.subarray(-sealLength)).toString('latin1'))?.[1];
+  const seal = sealPattern.exec(text(bytes.subarray(-sealLength)))?.[1];
   if (seal === undefined || seal !== sha256(bytes.subarray(0, -sealLength))) return undefined;
   try {
-    const { seal: _, ...fields } = JSON.parse(Buffer.from(bytes).toString('utf8'));
+    const { seal: _, ...fields } = JSON.parse(text(bytes));
     return lineShape.safeParse(fields).success ? { ...fields, hash: sha256(bytes) } : undefined;
   } catch {
     return undefined;
   }
+}
+
+function text(bytes: Uint8Array): string {
+  return new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes);
 }
 
 function splitLines(bytes: Uint8Array): { lines: Uint8Array[]; rest: Uint8Array } {

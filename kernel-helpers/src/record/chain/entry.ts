@@ -47,6 +47,14 @@ export interface Entry {
 /** What a decision brings to its entry; the chain adds the rest. @internal */
 export type EntryContent = Omit<Entry, 'seq' | 'prev' | 'hash'>;
 
+/** What appending did. @internal */
+export interface Appended {
+  /** The new entry, or undefined when there was none to append. */
+  entry?: Entry;
+  /** The file that an incomplete last line was moved to. */
+  setAside?: string;
+}
+
 const digest = z.string().regex(/^[0-9a-f]{64}$/);
 
 /** @internal */

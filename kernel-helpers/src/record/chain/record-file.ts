@@ -4,9 +4,9 @@ import { appendLine } from '../../disk/append-line.js';
 import { diskError, isSystemError } from '../../disk/disk-error.js';
 import { sweepLock, withLock } from '../../disk/lock.js';
 import { replaceFile } from '../../disk/replace-file.js';
-import { ShopError } from '../../measure/shop-error.js';
-import { type Chain, type Fault, nextLine, readChain, sha256 } from './chain.js';
-import type { Entry, EntryContent } from './entry.js';
+import { type Chain, nextLine, readChain, refuseDamaged } from './chain.js';
+import type { Appended, Entry, EntryContent } from './entry.js';
+import { sha256 } from './sha256.js';
 
 /** The record's file name in a commission's folder. @internal */
 export const recordName = 'record.jsonl';
@@ -24,16 +24,8 @@ export function readRecord(folder: string): Chain {
 /** The entries of the record in a folder. @throws ShopError when the record is damaged @internal */
 export function soundEntries(folder: string): Entry[] {
   const { entries, faults } = readRecord(folder);
-  refuseDamaged(folder, faults);
+  refuseDamaged(basename(folder), faults);
   return entries;
-}
-
-/** What appending did. @internal */
-export interface Appended {
-  /** The new entry, or undefined when there was none to append. */
-  entry?: Entry;
-  /** The file that an incomplete last line was moved to. */
-  setAside?: string;
 }
 
 /**
@@ -66,7 +58,7 @@ export function appendEntry(
 
 function appendLocked(folder: string, compose: (entries: Entry[]) => EntryContent | undefined): Appended {
   const chain = readRecord(folder);
-  refuseDamaged(folder, chain.faults);
+  refuseDamaged(basename(folder), chain.faults);
   const setAside = chain.incomplete && moveAside(folder, chain.incomplete);
   const content = compose(chain.entries);
   if (!content) return { setAside };
@@ -89,13 +81,4 @@ function moveAside(folder: string, incomplete: Uint8Array): string {
     closeSync(fd);
   }
   return name;
-}
-
-function refuseDamaged(folder: string, faults: Fault[]): void {
-  const first = faults[0];
-  if (!first) return;
-  const more = faults.length > 1 ? ` (and ${faults.length - 1} more)` : '';
-  throw new ShopError(
-    `The record of ${basename(folder)} is damaged: ${first.problem}${more}. ${first.remedy} Until then nothing is read from it or added to it.`,
-  );
 }

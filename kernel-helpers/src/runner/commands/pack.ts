@@ -3,8 +3,8 @@ import { basename, join } from 'node:path';
 import { strToU8, type Zippable, zipSync } from 'fflate';
 import { diskError } from '../../disk/disk-error.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { sha256 } from '../../record/chain/chain.js';
 import type { Head } from '../../record/chain/entry.js';
+import { sha256 } from '../../record/chain/sha256.js';
 import { checkCommission } from '../../record/check.js';
 
 /** The list in a packed commission: what is in it, so that a file that is missing or another shows. @internal */

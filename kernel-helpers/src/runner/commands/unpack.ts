@@ -4,8 +4,9 @@ import { strFromU8, unzipSync } from 'fflate';
 import * as z from 'zod';
 import { diskError, isSystemError } from '../../disk/disk-error.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { readChain, sha256 } from '../../record/chain/chain.js';
+import { readChain } from '../../record/chain/chain.js';
 import { recordName } from '../../record/chain/record-file.js';
+import { sha256 } from '../../record/chain/sha256.js';
 import { noteHead } from '../../record/known-heads.js';
 import { isPlainName, type PackingList, packingListName } from './pack.js';
 

@@ -26,8 +26,9 @@ export interface ShopStock {
   commissions: Record<string, StockTurn>;
 }
 
+const offered = z.strictObject({ boards: z.array(z.any()), marks: z.array(z.string()) });
 const turn = z.strictObject({
-  offered: z.strictObject({ boards: z.array(z.any()), marks: z.array(z.string()) }),
+  offered,
   used: z.array(z.string()),
   offcuts: z.array(z.any()),
 });
@@ -44,18 +45,31 @@ const fields = z.strictObject({
  */
 export function readShopStock(data: unknown): ShopStock {
   const { boards, commissions } = readParameters(fields, data ?? {});
-  const read = (typed: unknown[]) => (typed.length === 0 ? [] : readBoards(typed as TypedBoard[]));
   const stock: ShopStock = {
-    boards: read(boards).map((board) => ({ ...board, inHand: true })),
+    boards: readAny(boards).map((board) => ({ ...board, inHand: true })),
     commissions: Object.fromEntries(
       Object.entries(commissions).map(([name, { offered, used, offcuts }]) => [
         name,
-        { offered: { boards: read(offered.boards), marks: offered.marks }, used, offcuts: read(offcuts) },
+        { offered: { boards: readAny(offered.boards), marks: offered.marks }, used, offcuts: readAny(offcuts) },
       ]),
     ),
   };
-  read([...stock.boards, ...Object.values(stock.commissions).flatMap(({ offcuts }) => offcuts)]);
+  readAny([...stock.boards, ...Object.values(stock.commissions).flatMap(({ offcuts }) => offcuts)]);
   return stock;
+}
+
+/**
+ * What a commission was offered, as its record keeps it.
+ *
+ * @throws ShopError  what is not possible
+ */
+export function readOffered(data: unknown): StockOffered {
+  const { boards, marks } = readParameters(offered, data);
+  return { boards: readAny(boards), marks };
+}
+
+function readAny(typed: unknown[]): Board[] {
+  return typed.length === 0 ? [] : readBoards(typed as TypedBoard[]);
 }
 
 /**

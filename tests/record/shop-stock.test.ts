@@ -3,17 +3,36 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import * as z from 'zod';
 import { commissionIn } from '../../kernel-helpers/src/record/commission.js';
+import { commissionFolder as placeOf } from '../../kernel-helpers/src/record/commission-folder.js';
+import type { StockDecision } from '../../kernel-helpers/src/record/decisions.js';
+import { noticesTo } from '../../kernel-helpers/src/record/notices.js';
+import { commissionStock } from '../../kernel-helpers/src/record/shop-stock.js';
 import { commissionFolder, testFolder, versions } from './setting.js';
 
 const offcut = { mark: 'A-1', thickness: 1, width: 6, length: 30, price: 10, inHand: true };
 const bought = { mark: 'A', thickness: 1, width: 8, length: 96, price: 10 };
 const results = { boards: [bought], offcuts: [offcut] };
 
-interface Stock {
-  stock: { boards: object[]; offcuts: object[] };
+/** A commission with the shop's stock beside it, as a sheet opens both. */
+function open(folder: string, said: string[] = []) {
+  const place = placeOf(folder);
+  const notices = noticesTo((line) => said.push(line));
+  const job = commissionIn<{ stock: StockDecision }>({
+    ...place,
+    shapes: { stock: z.looseObject({}) },
+    versions,
+    notices,
+  });
+  const shopStock = commissionStock({
+    job,
+    store: place.store.stock,
+    without: place.withoutStock,
+    rehearsal: place.rehearsal !== undefined,
+    say: notices.say,
+  });
+  const plan = (results: object, inputs = {}) => job.decide('stock', { inputs, results: results as StockDecision });
+  return { plan, ...shopStock };
 }
-const open = (folder: string, said: string[] = []) =>
-  commissionIn<Stock>({ folder, shapes: { stock: z.looseObject({}) }, versions, notify: (line) => said.push(line) });
 
 afterEach(() => {
   delete process.env.COMMISSION_REHEARSAL;
@@ -26,12 +45,12 @@ describe("offcuts in the shop's stock", () => {
     const said: string[] = [];
     for (let i = 0; i < 2; i++) {
       const job = open(first, said);
-      expect(job.stock().boards).toEqual([]);
-      job.decide('stock', { inputs: {}, results });
+      expect(job.offered().boards).toEqual([]);
+      job.plan(results);
       job.keepOffcuts();
     }
     expect(said).toContain("In the shop's stock: offcuts A-1.");
-    expect(open(commissionFolder(root, '2026-02-03-box')).stock().boards).toEqual([offcut]);
+    expect(open(commissionFolder(root, '2026-02-03-box')).offered().boards).toEqual([offcut]);
     expect(existsSync(join(root, 'data', 'stock.json.lock'))).toBe(false);
   });
 
@@ -42,18 +61,18 @@ describe("offcuts in the shop's stock", () => {
     const file = join(root, 'data', 'stock.json');
     writeFileSync(file, JSON.stringify({ boards: [own] }));
     const job = open(folder);
-    expect(job.stock().boards).toMatchObject([{ mark: 'S1', width: 7.25, inHand: true }]);
-    job.decide('stock', { inputs: {}, results: { boards: [{ ...bought, mark: 'S1' }], offcuts: [] } });
+    expect(job.offered().boards).toMatchObject([{ mark: 'S1', width: 7.25, inHand: true }]);
+    job.plan({ boards: [{ ...bought, mark: 'S1' }], offcuts: [] });
     job.keepOffcuts();
     expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({ boards: [own] });
-    expect(open(commissionFolder(root, '2026-05-05-next')).stock().boards).toEqual([]);
-    expect(open(folder).stock().boards, 'the commission itself may plan again').toHaveLength(1);
+    expect(open(commissionFolder(root, '2026-05-05-next')).offered().boards).toEqual([]);
+    expect(open(folder).offered().boards, 'the commission itself may plan again').toHaveLength(1);
   });
 
   it('of the demonstration, whose boards are invented, stay out of it', () => {
     const root = testFolder();
     const folder = commissionFolder(root, '2026-01-02-tea-chest');
-    open(folder).decide('stock', { inputs: {}, results });
+    open(folder).plan(results);
     const said: string[] = [];
     open(folder, said).keepOffcuts();
     expect(said).toContain('The boards of the demonstration are invented: no offcut goes into your stock.');
@@ -68,19 +87,19 @@ describe("offcuts in the shop's stock", () => {
     const root = testFolder();
     const folder = commissionFolder(root, '2026-01-02-chest');
     const job = open(folder);
-    job.stock();
-    job.decide('stock', { inputs: {}, results });
+    job.offered();
+    job.plan(results);
     job.keepOffcuts();
     const other = commissionFolder(root, '2026-02-03-box');
     const next = open(other);
-    next.stock();
-    next.decide('stock', { inputs: {}, results: { boards: [], offcuts: [{ ...offcut, mark: 'Z-1' }] } });
+    next.offered();
+    next.plan({ boards: [], offcuts: [{ ...offcut, mark: 'Z-1' }] });
     next.keepOffcuts();
     const file = readFileSync(join(root, 'data', 'stock.json'), 'utf8');
-    expect(open(folder).stock().boards).toHaveLength(1);
+    expect(open(folder).offered().boards).toHaveLength(1);
     process.env.COMMISSION_REHEARSAL = testFolder();
     const rehearsed = open(folder);
-    expect(rehearsed.stock().boards).toEqual([]);
+    expect(rehearsed.offered().boards).toEqual([]);
     rehearsed.keepOffcuts();
     expect(readFileSync(join(root, 'data', 'stock.json'), 'utf8')).toBe(file);
   });
@@ -95,9 +114,9 @@ describe("offcuts in the shop's stock", () => {
     ] as const) {
       writeFileSync(file, text);
       const job = open(folder);
-      expect(() => job.stock()).toThrow(file);
-      expect(() => job.stock()).toThrow(message);
-      job.decide('stock', { inputs: {}, results });
+      expect(() => job.offered()).toThrow(file);
+      expect(() => job.offered()).toThrow(message);
+      job.plan(results);
       expect(() => job.keepOffcuts()).toThrow(message);
       expect(readFileSync(file, 'utf8')).toBe(text);
     }
@@ -107,7 +126,7 @@ describe("offcuts in the shop's stock", () => {
     const folder = testFolder();
     const said: string[] = [];
     const job = open(folder, said);
-    expect(job.stock()).toEqual({ boards: [], marks: [] });
+    expect(job.offered()).toEqual({ boards: [], marks: [] });
     job.keepOffcuts();
     expect(said).toEqual(['Practice: no offcut goes back into the stock.']);
   });

@@ -1,0 +1,29 @@
+import { readFileSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { diskError, isSystemError } from '../../disk/disk-error.js';
+import { replaceFile } from '../../disk/replace-file.js';
+import { ShopError } from '../../measure/shop-error.js';
+import { appendEntry, soundEntries } from '../chain/record-file.js';
+import { sha256 } from '../chain/sha256.js';
+import { stockFile } from './stock-file.js';
+import type { Store } from './store.js';
+
+/** A commission in its folder; the shop's stock is `stock.json` in data/, above the commissions. @internal */
+export function folderStore(folder: string): Store {
+  return {
+    entries: () => soundEntries(folder),
+    append: (compose) => appendEntry(folder, compose),
+    read(file) {
+      const path = resolve(folder, file);
+      try {
+        const bytes = readFileSync(path);
+        return { text: bytes.toString('utf8'), digest: sha256(bytes) };
+      } catch (error) {
+        if (isSystemError(error) && error.code === 'ENOENT') throw new ShopError(`There is no file ${path}.`);
+        throw diskError(error, `${path} cannot be read`);
+      }
+    },
+    save: (file, text) => replaceFile(join(folder, file), text),
+    stock: stockFile(join(dirname(dirname(folder)), 'stock.json')),
+  };
+}

@@ -1,0 +1,39 @@
+import type { Appended, Entry, EntryContent } from '../chain/entry.js';
+
+/** Where a commission is kept: its record, its papers, the files it reads, and the shop's stock beside it. */
+export interface Store {
+  /** All entries, oldest first. @throws ShopError when the record is damaged or cannot be read */
+  entries(): Entry[];
+  /**
+   * Appends one entry, with no other writer between reading the record and writing to it.
+   *
+   * @param compose  gives the new entry from the record as it stands, or undefined for none
+   * @throws ShopError  when it cannot be written; the record is then as it was
+   */
+  append(compose: (entries: Entry[]) => EntryContent | undefined): Appended;
+  /** A file that a sheet works from, by its name in the commission. @throws ShopError when it cannot be read */
+  read(file: string): KeptFile;
+  /** Keeps a paper, whole or not at all. @throws ShopError when it cannot be written */
+  save(file: string, text: string): void;
+  stock: StockStore;
+}
+
+/** A file's text, and the SHA-256 of its bytes. */
+export interface KeptFile {
+  text: string;
+  digest: string;
+}
+
+/** The shop's stock, as data: `readShopStock` says what it holds. */
+export interface StockStore {
+  /** Where it is kept, for messages. */
+  place: string;
+  /** The stock, or undefined when there is none yet. @throws ShopError when it cannot be read */
+  read(): unknown;
+  /**
+   * Puts a new stock in place of the old, with no other writer between reading and writing.
+   *
+   * @throws ShopError  when it cannot be written, and what `next` throws; the stock is then as it was
+   */
+  change(next: (before: unknown) => unknown): void;
+}
