@@ -44,7 +44,9 @@ export interface GrooveDecision {
 }
 
 /** Boards and sheets that are used, how they are cut, what milling leaves, and the offcuts that go back to the shop's stock. */
-export interface StockDecision extends Omit<MillingLoss, 'findings'>, Pick<RoughCut, 'rough' | 'toCut'> {
+export interface StockDecision
+  extends Omit<MillingLoss, 'findings'>,
+    Pick<RoughCut, 'rough' | 'toCut' | 'planer' | 'jointer'> {
   /** Those used, in hand or bought. */
   boards: Board[];
   plan: CutPlan;

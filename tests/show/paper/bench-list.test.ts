@@ -3,6 +3,8 @@ import { boxGroovePasses } from '../../../kernel-helpers/src/joints/groove-passe
 import { grooveRuns } from '../../../kernel-helpers/src/joints/groove-runs.js';
 import { benchListPage } from '../../../kernel-helpers/src/show/paper/bench-list.js';
 import { benchSettings } from '../../../kernel-helpers/src/show/paper/bench-settings.js';
+import { readJointer } from '../../../kernel-helpers/src/stock/milling/hand-fed.js';
+import { readPlaner } from '../../../kernel-helpers/src/stock/milling/planer.js';
 import { snipeRemedies } from '../../../kernel-helpers/src/stock/milling/snipe.js';
 import { box, dovetails, fingers } from '../../money/a-box.js';
 import { boxDays } from '../a-schedule.js';
@@ -15,6 +17,9 @@ const decided = {
   stock: {
     boards: [{ mark: 'D' }, { mark: 'A' }],
     sheets: [{ mark: 'P' }],
+    milled: [],
+    planer: readPlaner(),
+    jointer: readJointer(),
     snipe: snipeRemedies({ thicknesses: [0.5, 0.5], overLength: 0.75, planer: { snipeLength: 2.5, leastLength: 12 } }),
     toCut: {
       blanks: [
@@ -103,6 +108,34 @@ describe('the bench list', () => {
     expect(settings['finish-1']?.join()).toMatch(/shellac.*2 coats, about 60 ml in all; 4 hours between coats/i);
   });
 
+  it('rips a row of short parts while it is whole, and parts it afterwards: none meets the rip fence alone', () => {
+    const settings = benchSettings(decided);
+    expect(settings['final-size']?.slice(0, 2)).toEqual([
+      'rip to width before anything is cut to length',
+      'chalk the names again; rip blank 1 whole, then crosscut the parts apart by the numbered cuts',
+    ]);
+    expect(settings['flatten-and-thickness']?.join()).not.toMatch(/apart|part the/);
+  });
+
+  it('says what the jointer does not take, what goes on a carrier board, and what is resawn while it can settle', () => {
+    const [row, lid] = decided.stock.toCut.blanks;
+    const thin = { ...(lid as NonNullable<typeof lid>), name: 'divider', parts: ['divider'], thickness: 3 / 16 };
+    const wide = { ...(row as NonNullable<typeof row>), width: 9 };
+    const settings = benchSettings({
+      ...decided,
+      stock: {
+        ...decided.stock,
+        toCut: { blanks: [wide, thin] },
+        milled: [{ blank: wide }, { blank: thin, resawn: { thickness: 3 / 8, gives: 2 } }],
+      },
+    });
+    const flattening = settings['flatten-and-thickness']?.join('; ');
+    expect(flattening).toMatch(/blank 1 .*: wider than the 8 in of the jointer; flatten its face by hand plane/);
+    expect(flattening).toContain('divider: 3/16 in thick, planed whole, on a carrier board');
+    expect(flattening).not.toMatch(/blank 1[^;]*carrier/);
+    expect(settings['rough-cut']?.at(-1)).toMatch(/^divider: .*resaw at the band saw to 3\/8 in .*settled$/);
+  });
+
   it('says which boards, which side is the left one, and how the planer is fed', () => {
     const settings = benchSettings(decided);
     expect(settings['choose-boards']?.[0]).toContain('boards D, A; sheet P');
@@ -119,6 +152,7 @@ describe('the bench list', () => {
       ['Flatten and thickness', 'Caution: Jointer'],
       ['Flatten and thickness', 'Caution: Thickness planer'],
       ['Rip and crosscut to final size', 'Caution: Table saw'],
+      ['Rip and crosscut to final size', 'Caution: Mitre saw'],
       ['Cut the grooves', 'Caution: Router table'],
       ['Sand the outside faces', 'Caution: Wood dust'],
       ['Glue up and square', 'Caution: Glue-up'],

@@ -4,6 +4,7 @@ import { readBoards } from '../../../kernel-helpers/src/stock/boards/boards.js';
 import { boardLayouts } from '../../../kernel-helpers/src/stock/cutting/board-layouts.js';
 import { offcutBoards } from '../../../kernel-helpers/src/stock/cutting/offcuts.js';
 import { setUps } from '../../../kernel-helpers/src/stock/cutting/set-ups.js';
+import { readPlaner } from '../../../kernel-helpers/src/stock/milling/planer.js';
 import { trimmedBoards } from '../../../kernel-helpers/src/stock/milling/trimmed-boards.js';
 import { handMade, kerf, planOf, sawnAtRandom } from '../hand-made-plan.js';
 
@@ -106,17 +107,16 @@ describe('the list by set-up', () => {
       ...{ name, parts: [name], length, width, thickness: finished.thickness },
       because: 'part' as const,
     }));
+    const partOf = Object.fromEntries(rough.map(({ name }) => [name, name]));
     expect(
-      setUps({ layouts: [], cut: { rough, toCut: { blanks } }, kerf }).map(({ machine, setting, pieces }) => [
-        machine,
-        setting,
-        ...pieces,
-      ]),
+      setUps({ layouts: [], cut: { rough, toCut: { blanks, parts: [], partOf }, planer: readPlaner() }, kerf }).map(
+        ({ machine, setting, pieces }) => [machine, setting, ...pieces],
+      ),
     ).toEqual([
       ['planer', 0.625, 'side'],
       ['planer', 0.5, 'lid', 'box lid'],
       ['rip fence', 6.5, 'lid', 'box lid'],
-      ['rip fence', 4.75, 'side, 2 pieces'],
+      ['rip fence', 4.75, 'side'],
       ['crosscut stop', 11, 'side, 2 pieces'],
       ['crosscut stop', 10, 'lid'],
       ['crosscut stop', 9, 'box lid'],

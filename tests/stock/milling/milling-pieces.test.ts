@@ -83,23 +83,6 @@ describe('what milling finds', () => {
     expect(verdicts({ moisture: 14 })['boards as dry as their later home'], 'no home known').toBeUndefined();
   });
 
-  it('never lets a piece shorter than the planer allows be fed alone', () => {
-    expect(verdicts({})['pieces long enough to plane']).toBe('ok');
-    const cut = roughCut({ parts, shortPieces: 'alone' });
-    const { findings } = millingLoss({ cut, boards: readBoards([board]) });
-    const alone = findings.find(({ rule }) => rule === 'pieces long enough to plane');
-    expect(alone).toMatchObject({ verdict: 'stop' });
-    expect(alone?.figures).toContain('to be fed alone');
-    expect(alone?.change).toContain('plane first one piece');
-    expect(cut.toCut.blanks.every(({ because }) => because === 'part')).toBe(true);
-  });
-
-  it('are fed in one of two ways, and no other', () => {
-    expect(() => roughCut({ parts, shortPieces: 'by hand' })).toThrow(
-      'shortPieces: "by hand" given; possible: in blanks, alone',
-    );
-  });
-
   it('loses knots and sapwood before anything is cut', () => {
     const { steps } = millingLoss({
       cut: roughCut({ parts }),

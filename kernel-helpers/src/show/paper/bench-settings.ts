@@ -6,13 +6,13 @@ import type { SizedBox } from '../../piece/box/sized-box.js';
 import { sizedBox } from '../../piece/box/sized-box.js';
 import type { Brief } from '../../piece/brief.js';
 import type { PiecePart, SizedPiece } from '../../piece/piece.js';
-import type { StockDecision, SurfaceDecision } from '../../record/decisions.js';
+import type { SurfaceDecision } from '../../record/decisions.js';
 import { chalkMarks } from '../../stock/cutting/chalk-marks.js';
-import type { Blank } from '../../stock/milling/blanks.js';
 import { finish as finishType } from '../../surface/finish/finishes.js';
 import { glue as glueType } from '../../surface/finish/glues.js';
 import type { BenchStepId } from '../../time/bench-steps.js';
 import { moistureExcluding } from '../../wood/drying/moisture-excluding.js';
+import { flatteningLines, type Milled, partingLines, roughCutLines } from './milling-settings.js';
 
 /** What is set at the bench, a line each, by the step's id. */
 export type BenchSettings = { [step in BenchStepId]?: string[] };
@@ -34,10 +34,7 @@ type Surface = Pick<
 export function benchSettings(decided: {
   units: Brief['units'];
   piece: SizedPiece;
-  stock: { boards: { mark: string }[]; sheets: { mark: string }[]; toCut: { blanks: Blank[] } } & Pick<
-    StockDecision,
-    'snipe'
-  >;
+  stock: { boards: { mark: string }[]; sheets: { mark: string }[] } & Milled;
   joint?: { layout: CornerLayout; firstBoards: string };
   grooves?: { runs: GrooveRun[]; passes: { name: string; cutter: number; fences: number[]; depths: number[] }[] };
   lid?: { fittedWidth: number; fittingMoisture: number; fittedTongue: number };
@@ -57,25 +54,16 @@ export function benchSettings(decided: {
       `chalk on every part its name and its outside face${marked.length > 0 ? '; on the four boards around, the lower edge too' : ''}`,
       ...marked.filter(([, { words }]) => words).map(([name, { words }]) => `${name}: ${words}`),
     ],
-    // Pieces too short for the planer stay in their blank until they are planed: they are never fed alone.
-    'rough-cut': [
-      ...blanks.map((blank) => `${inBlank(blank)}: ${size(blank.length, blank.width)}; cuts as numbered in sheet 07`),
-      'rip at the band saw: a rough board has no flat face yet for the table saw',
+    'rough-cut': roughCutLines(stock, length),
+    'flatten-and-thickness': flatteningLines(stock, length),
+    'final-size': [
+      ...partingLines(stock),
+      ...parts.map((part) =>
+        part.name === 'lid' && lid
+          ? `${part.count} lid: ${size(part.length, sawnLidWidth(lid))}; planed to ${length(lid.fittedWidth)} when it is fitted`
+          : `${part.count} ${part.name}${part.material === 'plywood' ? ', plywood' : ''}: ${size(part.length, part.widthBefore ?? part.width)}`,
+      ),
     ],
-    'flatten-and-thickness': [
-      'flatten one face',
-      ...stock.snipe.slice(-1).map(({ how }) => how),
-      ...blanks.map((blank) => `${inBlank(blank)}: ${length(blank.thickness)} thick, planed whole`),
-      'joint one edge square to a face',
-      ...(blanks.some((blank) => blank.parts.length > 1)
-        ? ['chalk the names again, then part the blanks by the numbered cuts']
-        : []),
-    ],
-    'final-size': parts.map((part) =>
-      part.name === 'lid' && lid
-        ? `${part.count} lid: ${size(part.length, sawnLidWidth(lid))}; planed to ${length(lid.fittedWidth)} when it is fitted`
-        : `${part.count} ${part.name}${part.material === 'plywood' ? ', plywood' : ''}: ${size(part.length, part.widthBefore ?? part.width)}`,
-    ),
     sanding: [`${insideFaces(parts)}; never the joint or a groove`, ...inOrder(surface?.grades.inside)],
     'clean-up': [
       `plane ends and edges alike${surface && surface.proudAfter > 0 ? `; the ends stay about ${length(surface.proudAfter)} proud once all is sanded` : ''}`,
@@ -123,8 +111,6 @@ export function benchSettings(decided: {
     lid: lid ? lidSettings(box, lid, length) : [],
   };
 }
-
-const inBlank = ({ name, parts }: Blank) => (parts.length > 1 ? `${name} (${parts.join(', ')})` : name);
 
 /** Where each stopped groove begins and ends along its board. */
 function stops(runs: readonly GrooveRun[], length: Length): string[] {

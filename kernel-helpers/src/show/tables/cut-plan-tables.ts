@@ -43,7 +43,7 @@ export function cutTable(layouts: readonly BoardLayout[], options: DrawingOption
       cuts.map(({ number, kind, at, from, to, trims, afterPlaning }) => [
         board.mark,
         String(number),
-        `${kind}${trims ? ', trims' : ''}${afterPlaning ? ', after planing' : ''}`,
+        `${kind}${trims ? ', trims' : ''}${afterPlaning ? ', after planing and ripping' : ''}`,
         `${show(at)} from the ${kind === 'crosscut' ? 'end' : 'edge'}`,
         `${show(from)} to ${show(to)}`,
       ]),

@@ -1,11 +1,12 @@
 import { ShopError } from '../../measure/shop-error.js';
-import type { PartsToCut } from '../milling/blanks.js';
-import type { RoughPart } from '../milling/rough-parts.js';
+import { blankWords, partsIn, rippedWidth } from '../milling/blanks.js';
+import type { MilledBlank } from '../milling/milling-findings.js';
+import type { RoughCut } from '../milling/rough-cut.js';
 import type { BoardLayout, NumberedCut } from './board-layouts.js';
 
 /** One setting of a machine, and all that is done while it stands there. In. */
 export interface SetUp {
-  stage: 'rough' | 'planing' | 'parting' | 'final';
+  stage: 'rough' | 'resawing' | 'planing' | 'ripping' | 'parting' | 'final';
   machine: 'crosscut stop' | 'band saw fence' | 'rip fence' | 'planer';
   /** From the blade to the stop or fence, or the thickness. */
   setting: number;
@@ -25,12 +26,13 @@ const same = 1 / 128;
 
 /**
  * All cuts and passes by machine and setting: stop, fence or thickness is set once, and all that is for it is done, as far as
- * the order of each board's cuts allows. Rough cuts come first; then blanks are planed, cut apart, and parts brought to size.
- * The setting of a rough cut is the size of the piece that is kept. A rough board has no flat face yet for the table saw: it is ripped
- * at the band saw.
+ * the order of each board's cuts allows. Rough cuts come first; then blanks are planed and ripped to width whole, cut apart, and
+ * parts brought to length: no saw is fed a part that is shorter than it takes. The setting of a rough cut is the size of the piece
+ * that is kept. A rough board has no flat face yet for the table saw: it is ripped at the band saw.
  *
  * @param work.layouts  see `boardLayouts`; in
  * @param work.cut  see `roughCut`; nothing for sheets, which are sawn to size at once
+ * @param work.milled  see `millingLoss`: which blanks are resawn before they are planed
  * @param work.kerf  of the saw, in
  * @returns planing and final sizes with the largest setting first, so that a stop only moves one way
  * @throws ShopError  a cut that does not go right across a piece: it cannot be sawn
@@ -38,26 +40,66 @@ const same = 1 / 128;
  */
 export function setUps(work: {
   layouts: readonly BoardLayout[];
-  cut?: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'blanks'> };
+  cut?: Pick<RoughCut, 'rough' | 'toCut' | 'planer'>;
+  milled?: readonly Pick<MilledBlank, 'blank' | 'resawn'>[];
   kerf: number;
 }): SetUp[] {
-  const { layouts, cut, kerf } = work;
+  const { layouts, cut, milled = [], kerf } = work;
   const cuts = layouts.map((layout) => sawn(layout, kerf));
   const of = (stage: SetUp['stage']) => inTurn(cuts.map((board) => board.filter((cut) => cut.stage === stage)));
-  const planing: SetUp[] = (cut?.toCut.blanks ?? []).map(({ name, parts, thickness, because }) => ({
+  const sawnThin = milled.flatMap(({ blank, resawn }): SetUp[] =>
+    resawn
+      ? [{ stage: 'resawing', machine: 'band saw fence', setting: resawn.thickness, pieces: [blankWords(blank)] }]
+      : [],
+  );
+  return [
+    ...of('rough'),
+    ...together(sawnThin),
+    ...(cut ? together(planed(cut)) : []),
+    ...(cut ? together(ripped(cut)) : []),
+    ...of('parting'),
+    ...(cut ? together(toLength(cut)) : []),
+  ];
+}
+
+function planed({ toCut, planer }: Pick<RoughCut, 'toCut' | 'planer'>): SetUp[] {
+  return toCut.blanks.map((blank) => ({
     stage: 'planing',
     machine: 'planer',
-    setting: thickness,
-    pieces: [because === 'part' ? name : `${name} (${parts.join(', ')})`],
+    setting: blank.thickness,
+    pieces: [
+      `${blankWords(blank)}${blank.thickness < planer.leastThickness ? ' on a carrier board, whose thickness is added' : ''}`,
+    ],
   }));
-  const final: SetUp[] = (cut?.rough ?? []).flatMap(({ name, count, finished }): SetUp[] => {
+}
+
+/** Each blank at the width of its parts; where one is narrower than the others, it comes down by itself once they are apart. */
+function ripped(cut: Pick<RoughCut, 'rough' | 'toCut'>): SetUp[] {
+  return cut.toCut.blanks.map((blank) => {
+    const parts = partsIn(blank, cut);
+    const strip = parts.every((part) => part.strip);
+    const how = strip ? ', as the strip that falls away from the fence: measured from the blade outward' : '';
+    return {
+      stage: 'ripping',
+      machine: 'rip fence',
+      setting: rippedWidth(parts),
+      pieces: [`${blankWords(blank)}${how}`],
+    };
+  });
+}
+
+function toLength(cut: Pick<RoughCut, 'rough' | 'toCut'>): SetUp[] {
+  return cut.rough.flatMap((part): SetUp[] => {
+    const { name, count, finished } = part;
     const pieces = [count === 1 ? name : `${name}, ${count} pieces`];
+    const narrower = cut.toCut.blanks
+      .map((blank) => partsIn(blank, cut))
+      .some((others) => others.includes(part) && finished.width < rippedWidth(others) - same);
     return [
-      { stage: 'final', machine: 'rip fence', setting: finished.width, pieces },
+      ...(narrower ? [{ stage: 'final', machine: 'rip fence', setting: finished.width, pieces } as const] : []),
       { stage: 'final', machine: 'crosscut stop', setting: finished.length, pieces },
     ];
   });
-  return [...of('rough'), ...together(planing), ...of('parting'), ...together(final)];
 }
 
 const alike = (a: SetUp, b: SetUp) => a.machine === b.machine && Math.abs(a.setting - b.setting) < same;

@@ -3,7 +3,7 @@ import { mostParts } from '../cut-plan/cut-job.js';
 import type { CutPart } from '../cut-plan/plan.js';
 import type { RoughPart } from './rough-parts.js';
 
-/** A piece that is planed whole: one part, or several in a row that are cut apart afterwards. In. */
+/** A piece that is planed and ripped whole: one part, or several in a row that are cut apart afterwards. In. */
 export interface Blank {
   /** The part's own name, or `blank 1`. */
   name: string;
@@ -26,12 +26,29 @@ export interface PartsToCut {
   partOf: Record<string, string>;
 }
 
+/** A blank by its name, with what is in it. @internal */
+export const blankWords = ({ name, parts }: Pick<Blank, 'name' | 'parts'>): string =>
+  parts.length > 1 ? `${name} (${parts.join(', ')})` : name;
+
+/** Rough parts that are in a blank. @internal */
+export function partsIn(
+  blank: Pick<Blank, 'parts'>,
+  cut: { rough: readonly RoughPart[]; toCut: Pick<PartsToCut, 'partOf'> },
+): RoughPart[] {
+  return cut.rough.filter(({ name }) => blank.parts.some((part) => cut.toCut.partOf[part] === name));
+}
+
+/** Width that a blank is ripped to, the widest of its parts; in. @internal */
+export const rippedWidth = (parts: readonly RoughPart[]): number =>
+  Math.max(0, ...parts.map(({ finished }) => finished.width));
+
 /**
- * Rough parts as they are cut out of the boards and planed: parts whose figure runs on stay in a row, and parts shorter than
- * the planer allows stay together as one longer blank until they are planed. One that has no companion is left long.
+ * Rough parts as they are cut out of the boards, planed and ripped: parts whose figure runs on stay in a row, and parts shorter
+ * than the machines allow stay together as one longer blank until then. One that has no companion, or a row that is too short, is
+ * left long.
  *
  * @param cut.rough  see `roughParts`; in
- * @param cut.leastLength  shortest piece the planer's manual allows, in
+ * @param cut.leastLength  shortest piece that every machine on its way allows, in
  * @param cut.kerf  of the saw that cuts a blank apart, in
  * @param cut.sequences  names of parts in the order in which the figure runs: `[['side', 'front', 'side', 'back']]`
  * @returns parts for the plan and blanks; in
@@ -67,8 +84,8 @@ export function blanksOf(cut: {
     const thickness = (members[0] as RoughPart).finished.thickness;
     const lengths = members.map((part) => part.length);
     const inAll = () => lengths.reduce((sum, each) => sum + each, kerf * (members.length - 1));
-    // Too short even in a row: the last one is left long until it is planed.
-    const missing = because === 'short' ? Math.max(0, leastLength - inAll()) : 0;
+    // Too short even in a row: the last one is left long until it is planed and ripped.
+    const missing = Math.max(0, leastLength - inAll());
     lengths.push((lengths.pop() as number) + missing);
     const names = members.map((part) => (part.count === 1 ? named(part.name, part.name) : numbered(part.name)));
     blanks.push({ name, parts: names, length: inAll(), width, thickness, because });

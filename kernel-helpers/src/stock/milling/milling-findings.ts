@@ -3,7 +3,9 @@ import { judge, rounding, tape } from '../../measure/verdict.js';
 import type { Board } from '../boards/boards.js';
 import type { Blank } from './blanks.js';
 import type { Flattened } from './flattening.js';
+import { machineFindings } from './machine-findings.js';
 import type { PlanerPass } from './planer.js';
+import type { Resawing } from './resawing.js';
 import type { RoughCut } from './rough-cut.js';
 
 /** How far from the moisture of its later home wood may be when it is milled, points of moisture: common practice, no source. */
@@ -15,10 +17,13 @@ export interface MilledBlank extends Flattened {
   blank: Blank;
   /** The board's mark. */
   board: string;
+  /** How it is sawn from the board's thickness first, where planing alone would take more than half of it. */
+  resawn?: Resawing;
   passes: PlanerPass[];
 }
 
-interface Judged {
+/** @internal */
+export interface Judged {
   cut: RoughCut;
   boards: readonly Board[];
   milled: readonly MilledBlank[];
@@ -31,11 +36,10 @@ export function millingFindings(judged: Judged): Finding[] {
   return [
     fitsABoard(judged),
     ...(judged.plan ? [] : [enoughBoard(judged)]),
-    longEnough(judged),
     thickEnough(judged),
     ...dryEnough(judged),
     snipeInTheWaste(judged),
-    narrowEnough(judged),
+    ...machineFindings(judged),
   ];
 }
 
@@ -66,27 +70,6 @@ function enoughBoard({ cut: { toCut }, boards }: Judged): Finding {
     figures: `boards ${area(boards).toFixed(0)} square inches, rough parts ${area(toCut.blanks).toFixed(0)}: ${cover.toFixed(2)} times`,
     reason: 'kerfs, knots and matching the figure take about a third on top of the rough parts',
     change: 'another board, or a wider one',
-  };
-}
-
-function longEnough({ cut: { inBlanks, rough, planer, fedAlone } }: Judged): Finding {
-  const short = rough.filter(({ length }) => length < planer.leastLength);
-  const alone = fedAlone && short.length > 0;
-  const names = short.map(({ name, length }) => `${name} ${tape(length)}`).join(', ');
-  const blanks = inBlanks.blanks
-    .filter(({ parts }) => parts.some((part) => short.some(({ name }) => name === inBlanks.partOf[part])))
-    .map(({ parts, length }) => `one piece ${tape(length)} long (${parts.join(', ')})`)
-    .join(', ');
-  return {
-    rule: 'pieces long enough to plane',
-    verdict: judge(!alone, 'stop'),
-    figures:
-      short.length === 0
-        ? `every rough part is at least ${tape(planer.leastLength)} long`
-        : `${names}: shorter than the ${tape(planer.leastLength)} that the planer allows; ${alone ? 'to be fed alone' : `planed first in ${blanks}`}`,
-    reason:
-      "a piece shorter than the machine's stated least length is never fed alone: it can tip between the rollers and be thrown",
-    change: `shortPieces: 'in blanks'; plane first ${blanks}, and cut apart afterwards`,
   };
 }
 
@@ -135,16 +118,5 @@ function snipeInTheWaste({ cut: { allowances, planer } }: Judged): Finding {
     figures: `${tape(allowances.length)} over length; the planer dips ${tape(planer.snipeLength)} at each end`,
     reason: 'a dip at the end of a part shows in the joint',
     change: `over length of ${tape(2 * planer.snipeLength)}, or better a lead and a tail piece before and after`,
-  };
-}
-
-function narrowEnough({ cut: { toCut, planer } }: Judged): Finding {
-  const widest = toCut.blanks.reduce((a, b) => (b.width > a.width ? b : a));
-  return {
-    rule: 'narrow enough for the planer',
-    verdict: judge(widest.width <= planer.widest + rounding, 'watch'),
-    figures: `widest: ${widest.name}, ${tape(widest.width)}; the planer takes ${tape(planer.widest)}`,
-    reason: 'a wider piece does not go through',
-    change: 'plane it in two and glue it up, or flatten it with a hand plane',
   };
 }

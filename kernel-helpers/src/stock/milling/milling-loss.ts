@@ -3,10 +3,11 @@ import { boardFeet } from '../boards/board-feet.js';
 import type { Board } from '../boards/boards.js';
 import { coveredArea } from '../boards/defects.js';
 import type { CutPlan } from '../cut-plan/plan.js';
-import type { Blank } from './blanks.js';
+import { type Blank, partsIn, rippedWidth } from './blanks.js';
 import { flattened } from './flattening.js';
 import { type MilledBlank, millingFindings } from './milling-findings.js';
 import { planerPasses } from './planer.js';
+import { resawn } from './resawing.js';
 import type { RoughCut } from './rough-cut.js';
 import { type SnipeRemedy, snipeRemedies } from './snipe.js';
 
@@ -58,8 +59,10 @@ export function millingLoss(input: MillingLossInput): MillingLoss {
   const reachOn = (blank: Blank, board: Board): MilledBlank => {
     const { thickness: allowance, cleanFaces } = allowances;
     const flat = flattened({ board, piece: blank, allowance, cleanFaces });
-    const passes = planerPasses({ from: board.thickness - cleanFaces / 2, to: blank.thickness, planer });
-    return { blank, board: board.mark, ...flat, passes };
+    const sawn = resawn({ board, blank, reach: flat.reach, allowance, kerf: cut.kerf });
+    const from = sawn?.thickness ?? board.thickness - cleanFaces / 2;
+    const passes = planerPasses({ from, to: blank.thickness, planer });
+    return { blank, board: board.mark, ...flat, ...(sawn ? { resawn: sawn } : {}), passes };
   };
   const milled = toCut.blanks.flatMap((blank) => {
     const fitting = boards.filter((board) => blank.length <= board.length && blank.width <= board.width);
@@ -107,12 +110,10 @@ function millingSteps(boards: readonly Board[], { parts, rough, toCut: { blanks,
     ['flattened and thicknessed', sum(blanks, ({ thickness, width, length }) => (thickness * width * length) / 144)],
     [
       'ripped to final width',
-      sum(blanks, ({ parts: names, length, thickness }) => {
-        const width = Math.max(
-          ...names.map((name) => rough.find((part) => part.name === partOf[name])?.finished.width ?? 0),
-        );
-        return (thickness * width * length) / 144;
-      }),
+      sum(
+        blanks,
+        (blank) => (blank.thickness * rippedWidth(partsIn(blank, { rough, toCut: { partOf } })) * blank.length) / 144,
+      ),
     ],
     [
       'crosscut to final length',

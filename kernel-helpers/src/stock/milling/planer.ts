@@ -5,6 +5,9 @@ import { readParameters, size } from '../../measure/parameters.js';
 export interface Planer {
   /** Shortest piece that its manual lets you feed. */
   leastLength: number;
+  /** Narrowest and thinnest piece that its manual lets you feed by itself; a thinner one lies on a carrier board. */
+  leastWidth: number;
+  leastThickness: number;
   /** Widest board it takes. */
   widest: number;
   /** Deepest pass in this wood at full width. */
@@ -21,6 +24,12 @@ export type TypedPlaner = { [field in keyof Planer]?: number | string };
 
 const fields: z.ZodType<Planer> = z.strictObject({
   leastLength: size({ least: 2, most: 48, why: "shortest piece the planer's manual allows" }).default(12),
+  leastWidth: size({ least: 0, most: 6, why: "narrowest piece the planer's manual allows" }).default(3 / 4),
+  leastThickness: size({
+    least: 1 / 16,
+    most: 1,
+    why: 'thinnest piece the planer takes without a carrier board',
+  }).default(1 / 4),
   widest: size({ least: 3, most: 40, why: 'widest board the planer takes' }).default(12),
   deepestPass: size({ least: 1 / 128, most: 1 / 4, why: 'deepest pass at full width' }).default(1 / 16),
   lightPass: size({ least: 1 / 256, most: 1 / 16, why: 'last pass on each face' }).default(1 / 64),

@@ -31,6 +31,8 @@ export interface RoughPart {
   called: string;
   /** What it is milled to; the width is that before it is lowered or tapered. */
   finished: { length: number; width: number; thickness: number };
+  /** Narrower than the saw takes by hand: ripped off a wider blank, as the strip that falls away from the fence. */
+  strip?: boolean;
 }
 
 const allowanceFields = z.strictObject({
