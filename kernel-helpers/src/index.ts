@@ -147,9 +147,11 @@ export { benchSteps } from './time/bench-steps.js';
 export { laterStarts } from './time/later-starts.js';
 export { schedule } from './time/schedule.js';
 // wood/
-export { climate, heatedAirFormula, heatedAirValues, yearOfAir } from './wood/air/air.js';
+export { climate, yearOfAir } from './wood/air/air.js';
+export { allOccupancies, occupancy, vapourAddedFormula, vapourAddedValues } from './wood/air/house-vapour.js';
 export { readHygrometer } from './wood/air/hygrometer.js';
 export { monthNames } from './wood/air/months.js';
+export { heatedAirFormula, heatedAirValues, warmerByItself } from './wood/air/room-air.js';
 export { daysToSettle } from './wood/drying/days-to-settle.js';
 export { moistureThroughTime } from './wood/drying/drying.js';
 export { stackFindings } from './wood/drying/stack-findings.js';

@@ -4,6 +4,7 @@ import climates from '../../../../data/climates.json';
 import finishes from '../../../../data/finishes.json';
 import glues from '../../../../data/glues.json';
 import grits from '../../../../data/grits.json';
+import vapour from '../../../../data/house-vapour.json';
 import lumber from '../../../../data/lumber.json';
 import excluding from '../../../../data/moisture-excluding.json';
 import service from '../../../../data/moisture-in-service.json';
@@ -16,6 +17,7 @@ const files = {
   finishes,
   glues,
   grits,
+  'house-vapour': vapour,
   lumber,
   'moisture-excluding': excluding,
   'moisture-in-service': service,

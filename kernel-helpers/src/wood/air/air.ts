@@ -1,12 +1,11 @@
 import * as z from 'zod';
 import data from '../../../../data/climates.json';
 import { dataTable } from '../../measure/data-file.js';
-import type { Formula } from '../../measure/formula.js';
-import { amount, readParameters } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { byDay, type HygrometerReading } from './hygrometer.js';
 import { monthNames } from './months.js';
 import { saturationPressure } from './psychrometrics.js';
+import { type Heating, readHeating, roomAir, type SetBy } from './room-air.js';
 
 /** A place's monthly outdoor means. */
 export interface Climate {
@@ -33,20 +32,10 @@ export interface MonthOfAir {
   temperatureC: number;
   /** 0 to 1. */
   relativeHumidity: number;
+  /** What its humidity was last set by, where it is worked from a place's air and a house. */
+  setBy?: SetBy;
   /** How many days with readings stand behind it, where it comes from readings. */
   days?: number;
-}
-
-/** What a house does to the air that comes in. Left out: it does nothing of the kind. */
-export interface Heating {
-  /** Heated to at least this, °C. */
-  heatTo?: number;
-  /** Cooled to at most this, °C. */
-  coolTo?: number;
-  /** Humidified to at least this, 0 to 1. */
-  humidifyTo?: number;
-  /** Dried to at most this, 0 to 1. */
-  dehumidifyTo?: number;
 }
 
 const months = (least: number, most: number) => z.array(z.number().min(least).max(most)).length(12);
@@ -64,13 +53,6 @@ const climateEntry: z.ZodType<Climate> = z.strictObject({
   note: z.string().optional(),
 });
 
-const heatingFields = z.strictObject({
-  heatTo: amount({ least: 0, most: 35, unit: '°C', why: 'what the room is heated to' }).optional(),
-  coolTo: amount({ least: 5, most: 40, unit: '°C', why: 'what the room is cooled to' }).optional(),
-  humidifyTo: amount({ least: 0, most: 0.8, why: 'least humidity kept, a fraction: 35 % is 0.35' }).optional(),
-  dehumidifyTo: amount({ least: 0.2, most: 1, why: 'most humidity allowed, a fraction: 55 % is 0.55' }).optional(),
-});
-
 const climates = dataTable('climates.json', data, { list: 'climates', what: 'place', entry: climateEntry });
 
 /**
@@ -83,17 +65,23 @@ export function climate(id: string): Climate {
   return climates.entry(id);
 }
 
+/** All places, in the order of data/climates.json. */
+export function allClimates(): Climate[] {
+  return climates.all();
+}
+
 /**
- * A year of indoor air, month by month: either a place's outdoor air heated or cooled with its water vapour kept, then
- * humidified or dried to the limits given; or the maker's own hygrometer readings of the room as it is.
+ * A year of air, month by month: either a place's, outdoors where no house is given, else in the house: heated or cooled,
+ * with the vapour that people add, dried by the coil of the cooling, then humidified or dried to the limits given; or the
+ * maker's own hygrometer readings of the room as it is.
  *
  * @param year.place  a climate's id
- * @param year.heating  what the house does to it
+ * @param year.heating  what the house does to it; outdoors when left out
  * @param year.readings  instead of a place: as `readHygrometer` gives them; days count alike however often they were
  *   read, and the same month of several years is taken together
  * @returns twelve months, January first
  * @throws ShopError  unknown place, limits out of range, months without a reading
- * @see ASHRAE Handbook Fundamentals (2017), chapter 1, through psychrolib: vapour pressure is kept when air is heated
+ * @see `heatedAirFormula`, `vapourAddedFormula`; ASHRAE Handbook Fundamentals (2017), chapter 1, through psychrolib
  */
 export function yearOfAir(
   year: { place: string; heating?: Heating } | { readings: HygrometerReading[] },
@@ -101,50 +89,21 @@ export function yearOfAir(
   return 'readings' in year ? yearOfReadings(year.readings) : yearOfPlace(year);
 }
 
-/** Humidity of air that is brought to another temperature with its vapour kept. */
-export const heatedAirFormula: Formula<'h' | 'po' | 'pn'> = {
-  name: 'Humidity of heated air',
-  result: { tex: 'h_i', meaning: 'relative humidity indoors, 0 to 1', unit: '' },
-  expression: 'h * po / pn',
-  symbols: {
-    h: { tex: 'h_o', meaning: 'relative humidity outdoors, 0 to 1', unit: '', min: 0, max: 1 },
-    po: {
-      tex: 'p_o',
-      meaning: 'vapour pressure of saturated air at the temperature outdoors, -40 to 60 °C',
-      unit: 'Pa',
-      min: 0,
-    },
-    pn: { tex: 'p_i', meaning: 'and at the temperature indoors', unit: 'Pa', min: 0 },
-  },
-  source:
-    'ASHRAE Handbook Fundamentals (2017), chapter 1, eq. 5, 6 and 22: the pressure of the vapour is kept when air is heated',
-};
-
-/** The numbers that {@link heatedAirFormula} takes for this air and the temperature it is brought to, °C: for its typeset working. */
-export function heatedAirValues(
-  outdoors: Pick<MonthOfAir, 'temperatureC' | 'relativeHumidity'>,
-  indoorsC: number,
-): Record<'h' | 'po' | 'pn', number> {
-  return {
-    h: outdoors.relativeHumidity,
-    po: saturationPressure(outdoors.temperatureC),
-    pn: saturationPressure(indoorsC),
-  };
+function yearOfPlace(year: { place: string; heating?: Heating }): MonthOfAir[] {
+  const outdoors = outdoorsOf(climate(year.place));
+  if (!year.heating) return outdoors;
+  const house = readHeating(year.heating);
+  return outdoors.map((air) => ({ month: air.month, ...roomAir(air, house) }));
 }
 
-function yearOfPlace(year: { place: string; heating?: Heating }): MonthOfAir[] {
-  const outdoors = climate(year.place);
-  const { heatTo, coolTo, humidifyTo = 0, dehumidifyTo = 1 } = readParameters(heatingFields, year.heating ?? {});
-  return outdoors.temperatureC.map((outdoorC, index) => {
-    const dewPointC = outdoors.dewPointC?.[index];
-    const vapourPressure =
-      dewPointC === undefined
-        ? saturationPressure(outdoorC) * ((outdoors.relativeHumidityPercent[index] as number) / 100)
-        : saturationPressure(dewPointC);
-    const temperatureC = Math.min(Math.max(outdoorC, heatTo ?? -Infinity), coolTo ?? Infinity);
-    const carried = vapourPressure / saturationPressure(temperatureC);
-    const relativeHumidity = Math.min(Math.max(carried, humidifyTo), dehumidifyTo, 1);
-    return { month: index + 1, temperatureC, relativeHumidity };
+function outdoorsOf({ temperatureC, relativeHumidityPercent, dewPointC }: Climate): MonthOfAir[] {
+  return temperatureC.map((outdoorC, index) => {
+    const dewPoint = dewPointC?.[index];
+    const relativeHumidity =
+      dewPoint === undefined
+        ? (relativeHumidityPercent[index] as number) / 100
+        : Math.min(saturationPressure(dewPoint) / saturationPressure(outdoorC), 1);
+    return { month: index + 1, temperatureC: outdoorC, relativeHumidity };
   });
 }
 

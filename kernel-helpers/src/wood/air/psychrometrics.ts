@@ -3,7 +3,6 @@ import * as z from 'zod';
 import { amount, readParameters } from '../../measure/parameters.js';
 import { humidity } from './air-fields.js';
 
-// No sheet asks for a dew point yet: it is what the coil that cools a house will be worked out with.
 psychrolib.SetUnitSystem(psychrolib.SI);
 
 const temperature = (why: string) => amount({ least: -40, most: 60, unit: '°C', why });
