@@ -70,6 +70,7 @@ describe('a sliding lid through the year', () => {
 
   it.each([
     [1 / 64 + 1e-6, 'ok'],
+    [1 / 64, 'ok'],
     [1 / 64 - 1e-6, 'watch'],
     [1 / 128, 'watch'],
     [0, 'watch'],
