@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BoardInAir, conditionsOf, putInAir } from '../../../kernel-helpers/src/wood/drying/board-in-air.js';
+import { Slab } from '../../../kernel-helpers/src/wood/drying/slab.js';
 import { slabCells } from '../../../kernel-helpers/src/wood/drying/slab-cells.js';
 import { Tridiagonal } from '../../../kernel-helpers/src/wood/drying/tridiagonal.js';
 
@@ -79,6 +80,40 @@ describe('the cells of a slab', () => {
       const meet = cell === 0 ? there / 2 : (inner[cell] as number);
       expect(flux * (there - here)).toBeCloseTo(diffusivity(meet), 9);
     }
+  });
+});
+
+describe('what a slab is at the start', () => {
+  const open = (resistance: number) => ({
+    ...{ potential: 15, resistance },
+    ...{ diffusivity: () => 1, isotherm: (content: number) => content },
+  });
+
+  it('its face stands where as much comes through what covers it as goes on into the first cell', () => {
+    const { width } = slabCells(1, 28, 4);
+    for (const resistance of [0, 0.05, 2]) {
+      const { face } = new Slab({ halfThickness: 1, content: () => 10, at: () => open(resistance) });
+      // (15 - face) / resistance = (face - 10) / half a cell, the diffusivity being 1.
+      const halfCell = (width[1] as number) / 2;
+      expect(face).toBeCloseTo((15 * halfCell + 10 * resistance) / (halfCell + resistance), 6);
+    }
+  });
+
+  it('its middle is that of the parabola that its content is, level there', () => {
+    const wide = [...slabCells(2, 10, 4).width].slice(1);
+    // Means over the cells of 12 - 3 x squared, x from the middle.
+    const mean = (depth: number) => {
+      let inner = 2;
+      for (const width of wide) {
+        const centre = inner - width / 2;
+        if (Math.abs(2 - depth - centre) < 1e-9) return 12 - 3 * (centre ** 2 + width ** 2 / 12);
+        inner -= width;
+      }
+      return Number.NaN;
+    };
+    const slab = new Slab({ halfThickness: 2, content: mean, at: () => open(0), cells: 10 });
+    expect(slab.middle).toBeCloseTo(12, 9);
+    expect(slab.mean).toBeCloseTo(12 - 3 * (4 / 3), 9);
   });
 });
 
