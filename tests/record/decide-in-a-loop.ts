@@ -11,7 +11,7 @@ import { noticesTo } from '../../kernel-helpers/src/record/notices.js';
 const [folder = '', times = '1'] = process.argv.slice(2);
 const job = commissionIn<{ brief: unknown }>({
   ...commissionFolder(folder),
-  shapes: { brief: z.unknown() },
+  schemas: { brief: z.unknown() },
   versions: { node: process.versions.node, helpers: '0.1.0', build: 'source', data: {} },
   notices: noticesTo(() => {}),
 });

@@ -15,7 +15,7 @@ export interface TestDecisions {
   sizing: { width: number; parts: { name: string; length: number }[] };
 }
 
-export const shapes = {
+export const schemas = {
   brief: z.object({ inside: z.number(), wood: z.string() }),
   sizing: z.object({ width: z.number(), parts: z.array(z.object({ name: z.string(), length: z.number() })) }),
 };
@@ -37,7 +37,7 @@ export function commissionFolder(root = testFolder(), name = '2026-03-12-blanket
 }
 
 export function open(folder: string, over: { versions?: Versions } = {}): Commission<TestDecisions> {
-  return commissionIn<TestDecisions>({ ...placeOf(folder), shapes, versions, notices: noticesTo(() => {}), ...over });
+  return commissionIn<TestDecisions>({ ...placeOf(folder), schemas, versions, notices: noticesTo(() => {}), ...over });
 }
 
 export const brief = { inputs: { inside: '10 in' }, results: { inside: 10, wood: 'walnut-black' } };

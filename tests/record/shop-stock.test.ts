@@ -19,7 +19,7 @@ function open(folder: string, said: string[] = []) {
   const notices = noticesTo((line) => said.push(line));
   const job = commissionIn<{ stock: StockDecision }>({
     ...place,
-    shapes: { stock: z.looseObject({}) },
+    schemas: { stock: z.looseObject({}) },
     versions,
     notices,
   });

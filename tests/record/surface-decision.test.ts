@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { decisionShapes } from '../../kernel-helpers/src/record/decisions.js';
+import { decisionSchemas } from '../../kernel-helpers/src/record/schemas/decision-schemas.js';
 import { surfaceDecision } from '../../kernel-helpers/src/record/surface-decision.js';
 import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
 import { planFinishing } from '../../kernel-helpers/src/surface/finish/finishing.js';
@@ -24,7 +24,7 @@ function decided(kind: 'scoop' | 'raised pull' | 'none') {
 it('what a sheet on the surface decides can be recorded, with a handle and without', () => {
   for (const kind of ['scoop', 'none'] as const) {
     const decision = decided(kind);
-    expect(decisionShapes.surface.safeParse(decision).error).toBeUndefined();
+    expect(decisionSchemas.surface.safeParse(decision).error).toBeUndefined();
     expect(decision.handle).toBe(kind);
   }
   expect(decided('scoop').handleBit).toEqual({ radius: 0.5, depth: 0.25, passes: 2 });

@@ -4,9 +4,11 @@ import { randomNormal } from 'd3-random';
 import { estimateHours, type HoursEstimate } from '../../kernel-helpers/src/money/hours.js';
 import { money } from '../../kernel-helpers/src/money/money.js';
 import { allOperations, type Counts } from '../../kernel-helpers/src/money/operations.js';
+import type { Joint } from '../../kernel-helpers/src/piece/brief.js';
 import { nextLine } from '../../kernel-helpers/src/record/chain/chain.js';
 import type { EntryContent, Head, Versions } from '../../kernel-helpers/src/record/chain/entry.js';
 import { sha256 } from '../../kernel-helpers/src/record/chain/sha256.js';
+import type { Decisions } from '../../kernel-helpers/src/record/decisions.js';
 
 /** What is true of an invented shop, for tests to find again. */
 export interface InventedTruth {
@@ -23,7 +25,10 @@ export interface InventedTruth {
 const versions: Versions = { node: '20.19.0', helpers: '0.1.0', build: 'invented', data: {} };
 const woods = ['walnut-black', 'cherry-black', 'maple-sugar', 'oak-white', 'ash-white'];
 const pieces = ['Tea chest', 'Pencil box', 'Letter box', 'Jewel box', 'Tool chest', 'Recipe box'];
-const joints = ['through dovetail', 'finger joint'];
+const joints = ['through dovetail', 'finger joint'] as const;
+
+/** Days after the beginning, and what was decided then. */
+type Invented = { [What in keyof Decisions]: [number, What, Decisions[What]] }[keyof Decisions];
 
 /**
  * INVENTED commissions of a shop that never was, for tests and measuring only: each a folder with a record in good form, of
@@ -57,41 +62,30 @@ export function inventShop(
     };
     const hours = estimateHours({ counts, simulations: 100 });
     const perHour = 60 * (1 + rise) ** (i * (10 / count)) * Math.exp(0.08 * normal());
-    const made: [number, string, object, object][] = [
-      [0, 'brief', {}, inventedBrief(piece, pick(woods), pick(joints), i, day(90))],
-      [
-        2,
-        'lid',
-        {},
-        {
-          fittedWidth: 6.65,
-          fittedTongue: 0.24,
-          opening: 6.75,
-          window: { narrowest: 6.57, widest: 6.67 },
-          byMonth: lidYear,
-        },
-      ],
-      [3, 'stock', {}, { boards: [{ mark: 'A', price: 14 }], bought: 3.4, yield: 0.25 + 0.15 * chance() }],
-      [4, 'quote', {}, inventedQuote(hours, counts, perHour, day(34))],
+    const made: Invented[] = [
+      [0, 'brief', inventedBrief(piece, pick(woods), pick(joints), i, day(90))],
+      [2, 'lid', inventedLid],
+      [3, 'stock', { ...inventedStock, yield: 0.25 + 0.15 * chance() }],
+      [4, 'quote', inventedQuote(hours, counts, perHour, day(34))],
     ];
     const answered = chance();
     const accepted = answered < 0.95 && chance() < wins;
     if (answered < 0.95) {
-      made.push([9, 'answer', {}, { answer: accepted ? 'accepted' : 'declined', date: day(9), reason: '' }]);
+      made.push([9, 'answer', { answer: accepted ? 'accepted' : 'declined', date: day(9), reason: '' }]);
     }
     if (accepted && chance() < 0.9) {
-      made.push([60, 'actuals', {}, inventedActuals(hours, shop, normal, day(60), 0.25 + 0.15 * chance())]);
+      made.push([60, 'actuals', inventedActuals(hours, shop, normal, day(60), 0.25 + 0.15 * chance())]);
       const measurements = Array.from({ length: Math.floor(3 * chance()) }, (_, season) => {
         const date = day(200 + 180 * season);
         const { clearance, high } = lidYear[Number(date.slice(5, 7)) - 1] as (typeof lidYear)[0];
         return { date, clearance: Math.max(0, clearance + ((high - clearance) / 1.645) * normal()) };
       });
-      if (measurements.length > 0) made.push([400, 'measured', {}, { measurements }]);
+      if (measurements.length > 0) made.push([400, 'measured', { measurements }]);
     }
     writeRecord(
       join(commissions, `${day(0)}-${piece.toLowerCase().replace(' ', '-')}-${String(i).padStart(5, '0')}`),
-      made.map(([after, what, inputs, results]) => ({
-        ...{ at: `${day(after)}T10:00:00Z`, who: 'invented', what, needs: {}, inputs, results },
+      made.map(([after, what, results]) => ({
+        ...{ at: `${day(after)}T10:00:00Z`, who: 'invented', what, needs: {}, inputs: {}, results },
         ...{ findings: [], overrides: {}, versions },
       })),
     );
@@ -117,17 +111,30 @@ function mixed(seed: number): () => number {
 
 const lidYear = Array.from({ length: 12 }, (_, i) => {
   const clearance = 0.07 + 0.05 * Math.cos((2 * Math.PI * i) / 12);
-  return { month: i + 1, moisture: 8, clearance, low: clearance - 0.01, high: clearance + 0.01 };
+  return { month: i + 1, moisture: 8, clearance, low: clearance - 0.01, high: clearance + 0.01, tongueRoom: 0.01 };
 });
 
-function inventedBrief(piece: string, species: string, joint: string, i: number, promised: string) {
+const inventedLid: Decisions['lid'] = {
+  ...{ fittedWidth: 6.65, fittedTongue: 0.24, opening: 6.75, window: { narrowest: 6.57, widest: 6.67 } },
+  ...{ limits: { leastClearance: 0.01, mostClearance: 0.22 }, fittingMoisture: 8, wettest: 7, driest: 1 },
+  byMonth: lidYear,
+};
+
+const inventedStock: Decisions['stock'] = {
+  boards: [{ mark: 'A', thickness: 1, width: 7, length: 70, price: 14 }],
+  plan: { boards: [], cost: 0, yield: 0, bound: 0, proven: false, bounds: 'no plan' },
+  ...{ sheets: [], offcuts: [], rough: [], toCut: { parts: [], blanks: [], partOf: {} } },
+  ...{ bought: 3.4, steps: [], yield: 0, milled: [], snipe: [] },
+};
+
+function inventedBrief(piece: string, species: string, joint: Joint, i: number, promised: string): Decisions['brief'] {
   return {
     ...{ client: `Invented client ${i}`, piece, promised, insideLength: 9.5, insideWidth: 6.25, insideDepth: 4 },
     ...{ species, joint, personal: 'plain', home: 'chicago-ohare', units: 'both' },
   };
 }
 
-function inventedQuote(hours: HoursEstimate, counts: Counts, perHour: number, validUntil: string) {
+function inventedQuote(hours: HoursEstimate, counts: Counts, perHour: number, validUntil: string): Decisions['quote'] {
   const price = money(Math.round(hours.mean * perHour), 'USD');
   const deposit = { ...price, minor: Math.round(price.minor / 2) };
   return {
@@ -135,7 +142,8 @@ function inventedQuote(hours: HoursEstimate, counts: Counts, perHour: number, va
     counts,
     cost: { lines: [], total: { ...price, minor: Math.round(price.minor * 0.8) }, overheadPerHour: 12 },
     quote: {
-      ...{ price, deposit, balance: { ...price, minor: price.minor - deposit.minor } },
+      ...{ price, net: price, tax: { name: 'Tax', rate: 0, amount: { ...price, minor: 0 } } },
+      ...{ deposit, balance: { ...price, minor: price.minor - deposit.minor } },
       ...{ margin: 0.2, markup: 0.25, validUntil },
     },
   };
@@ -147,7 +155,7 @@ function inventedActuals(
   normal: () => number,
   finished: string,
   yielded: number,
-) {
+): Decisions['actuals'] {
   const operations = hours.byOperation.map(({ id, name, mean, deviation }) => {
     const ratio = (factors[id] as number) * Math.exp(scatter * normal() - scatter ** 2 / 2);
     return { id, name, estimated: mean, deviation, actual: Math.round(60 * mean * ratio) / 60 };

@@ -9,7 +9,8 @@ import { amount, readParameters } from '../measure/parameters.js';
 import type { SizedPiece } from '../piece/piece.js';
 import type { ThreePoints } from './pert.js';
 
-const counted = [
+/** @internal */
+export const countUnits = [
   'piece',
   'board',
   'part',
@@ -32,7 +33,7 @@ const counted = [
 ] as const;
 
 /** What operations are counted by. */
-export type CountUnit = (typeof counted)[number];
+export type CountUnit = (typeof countUnits)[number];
 
 /** How many of each. */
 export type Counts = Record<CountUnit, number>;
@@ -98,7 +99,7 @@ const points = z
 const operationEntry: z.ZodType<Operation> = z.strictObject({
   id: z.enum(operationIds),
   name: z.string().min(1),
-  per: z.enum(counted),
+  per: z.enum(countUnits),
   setUp: points,
   each: points,
   after: z.array(z.enum(operationIds)).optional(),

@@ -49,9 +49,16 @@ const common = {
 };
 const boxBrief = z.strictObject({ ...common, ...insideFields });
 const pieceBrief = z.strictObject(common);
+const ofBoxes = { insideLength: true, insideWidth: true, insideDepth: true, joint: true } as const;
+const namedOfBoxes = (brief: object) => Object.keys(ofBoxes).filter((field) => field in brief).length;
 
 /** A box's brief has its inside sizes and its joint, all of them; that of any other piece has none. @internal */
-export const briefFields: z.ZodType<Brief> = z.union([boxBrief, pieceBrief]);
+export const briefSchema = boxBrief
+  .partial(ofBoxes)
+  .loose()
+  .refine((brief) => [0, Object.keys(ofBoxes).length].includes(namedOfBoxes(brief)), {
+    error: `possible: all of ${Object.keys(ofBoxes).join(', ')} (a box), or none (any other piece)`,
+  });
 
 /**
  * Reads the client's brief as it was typed. A box's has inside sizes and joint; other pieces are sized in their own sheet.
@@ -61,6 +68,5 @@ export const briefFields: z.ZodType<Brief> = z.union([boxBrief, pieceBrief]);
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
 export function readBrief(given: { [field in keyof Brief]: string | number }): Brief {
-  const isBox = ['insideLength', 'insideWidth', 'insideDepth', 'joint'].some((field) => field in given);
-  return isBox ? readParameters(boxBrief, given) : readParameters(pieceBrief, given);
+  return namedOfBoxes(given) > 0 ? readParameters(boxBrief, given) : readParameters(pieceBrief, given);
 }

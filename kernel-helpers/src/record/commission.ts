@@ -5,8 +5,8 @@ import {
   type Decision,
   type DecisionContent,
   decisionContent,
-  type Shape,
-  shapeProblem,
+  type Schema,
+  schemaProblem,
 } from './decision.js';
 import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
 import type { Decisions } from './decisions.js';
@@ -90,7 +90,7 @@ export interface Opening<D> {
   rehearsal?: Store;
   /** In practice: the commission whose entries the store gives, or nothing where there is none. */
   practice?: { demonstration: string | undefined };
-  shapes: { [What in keyof D]: Shape };
+  schemas: { [What in keyof D]: Schema };
   versions: Versions;
   notices: Notices;
   /** When a decision is made, `2026-03-12T19:30:00-05:00`, and by whom. */
@@ -147,7 +147,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     find: found,
 
     decide(what, decision) {
-      const content = decisionContent(what, decision, shapeOf(what));
+      const content = decisionContent(what, decision, schemaOf(what));
       if (practice) return done('practice', `Practice: ${what} is worked out but not kept.`);
       const { [what]: _, ...restsOn } = needs;
       const versions = { ...opening.versions, data: { ...opening.versions.data, ...files } };
@@ -174,11 +174,11 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   };
 
   function found<What extends keyof D & string>(what: What): Readonly<D[What]> | undefined {
-    const shape = shapeOf(what);
+    const schema = schemaOf(what);
     const entries = store.entries();
     const entry = (rehearsal && latest(rehearsal.entries(), what)) ?? latest(entries, what);
     if (!entry) return undefined;
-    const wrong = shapeProblem(shape, entry.results, 'results');
+    const wrong = schemaProblem(schema, entry.results, 'results');
     if (wrong) {
       throw new ShopError(
         `${what} in the record of ${practice?.demonstration ?? name} (entry ${entry.seq}) is not as these sheets use it: ${wrong}. Run ${sheetOf(what)} again.`,
@@ -195,9 +195,9 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     return entry.results as Readonly<D[What]>;
   }
 
-  function shapeOf(what: keyof D & string): Shape {
-    if (Object.hasOwn(opening.shapes, what)) return opening.shapes[what];
-    throw new ShopError(`There is no decision '${what}'; there are ${Object.keys(opening.shapes).join(', ')}.`);
+  function schemaOf(what: keyof D & string): Schema {
+    if (Object.hasOwn(opening.schemas, what)) return opening.schemas[what];
+    throw new ShopError(`There is no decision '${what}'; there are ${Object.keys(opening.schemas).join(', ')}.`);
   }
 
   function sheetOf(what: string): string {

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import type { Finding } from '../measure/finding.js';
 import { ShopError } from '../measure/shop-error.js';
 import { type Difference, differences } from './chain/differences.js';
-import { type Entry, findingShape } from './chain/entry.js';
+import { type Entry, findingSchema } from './chain/entry.js';
 import { toJsonValue } from './chain/json-value.js';
 
 /** A decision as a sheet hands it over. */
@@ -23,7 +23,7 @@ export interface Decision<Results = unknown> {
 export type DecisionContent = Pick<Entry, 'inputs' | 'results' | 'findings' | 'overrides' | 'seed'>;
 
 /** A check of a decision's results; zod's types are of this form. @internal */
-export interface Shape {
+export interface Schema {
   safeParse(value: unknown): { success: boolean; error?: { issues: { path: PropertyKey[]; message: string }[] } };
 }
 
@@ -34,7 +34,7 @@ export interface Shape {
  *                    or when a `stop` stands without a reason for going on
  * @internal
  */
-export function decisionContent(what: string, decision: Decision, shape: Shape): DecisionContent {
+export function decisionContent(what: string, decision: Decision, schema: Schema): DecisionContent {
   const content: DecisionContent = {
     inputs: toJsonValue(decision.inputs, `${what}: inputs`),
     results: toJsonValue(decision.results, `${what}: results`),
@@ -43,17 +43,17 @@ export function decisionContent(what: string, decision: Decision, shape: Shape):
     seed: decision.seed === undefined ? undefined : toJsonValue(decision.seed, `${what}: seed`),
   };
   const wrong =
-    shapeProblem(shape, content.results, 'results') ??
-    shapeProblem(z.array(findingShape), content.findings, 'findings') ??
-    shapeProblem(z.record(z.string(), z.string()), content.overrides, 'overrides');
+    schemaProblem(schema, content.results, 'results') ??
+    schemaProblem(z.array(findingSchema), content.findings, 'findings') ??
+    schemaProblem(z.record(z.string(), z.string()), content.overrides, 'overrides');
   if (wrong) throw new ShopError(`${what} is not recorded: ${wrong}.`);
   refuseStops(what, content);
   return content;
 }
 
 /** Where data is not of its shape, as `results.width: expected number`; undefined when it is. @internal */
-export function shapeProblem(shape: Shape, value: unknown, where: string): string | undefined {
-  const issue = shape.safeParse(value).error?.issues[0];
+export function schemaProblem(schema: Schema, value: unknown, where: string): string | undefined {
+  const issue = schema.safeParse(value).error?.issues[0];
   return issue && `${[where, ...issue.path.map(String)].join('.')}: ${issue.message}`;
 }
 

@@ -4,9 +4,10 @@ import { dataVersions } from './chain/data-versions.js';
 import { versionsInUse } from './chain/versions.js';
 import { type Commission, commissionIn } from './commission.js';
 import { commissionFolder } from './commission-folder.js';
-import { type Decisions, decisionShapes } from './decisions.js';
+import type { Decisions } from './decisions.js';
 import { noticesTo } from './notices.js';
 import { addOwnSpecies, ownSpeciesVersions } from './own-species.js';
+import { decisionSchemas } from './schemas/decision-schemas.js';
 import { type CommissionStock, commissionStock } from './shop-stock.js';
 
 /** The commission that a sheet stands in, which also speaks of lengths as its brief asks. */
@@ -48,7 +49,7 @@ export function openCommission({
   const job = commissionIn<Decisions>({
     ...place,
     notices,
-    shapes: decisionShapes,
+    schemas: decisionSchemas,
     versions: versionsInUse({ ...dataVersions(), ...ownSpeciesVersions(folder) }),
   });
   let brief: Readonly<Brief> | undefined;

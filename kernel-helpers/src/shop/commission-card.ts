@@ -2,8 +2,9 @@ import type { Actuals, ClientAnswer } from '../money/actuals.js';
 import type { Money } from '../money/money.js';
 import type { Brief, Joint } from '../piece/brief.js';
 import type { Entry, Head } from '../record/chain/entry.js';
-import { shapeProblem } from '../record/decision.js';
-import { type Decisions, decisionShapes } from '../record/decisions.js';
+import { schemaProblem } from '../record/decision.js';
+import type { Decisions } from '../record/decisions.js';
+import { decisionSchemas } from '../record/schemas/decision-schemas.js';
 import { latest } from '../record/stale.js';
 
 /** A measured lid beside what was predicted for that month; in. */
@@ -88,7 +89,7 @@ function standing<What extends keyof Decisions>(
   what: What,
 ): Readonly<Decisions[What]> | undefined {
   const results = latest(entries, what)?.results;
-  if (results === undefined || shapeProblem(decisionShapes[what], results, what)) return undefined;
+  if (results === undefined || schemaProblem(decisionSchemas[what], results, what)) return undefined;
   return results as Decisions[What];
 }
 

@@ -1,5 +1,5 @@
 import { ShopError } from '../../measure/shop-error.js';
-import { type Entry, type EntryContent, type Head, lineShape } from './entry.js';
+import { type Entry, type EntryContent, type Head, lineSchema } from './entry.js';
 import { deepFreeze } from './json-value.js';
 import { sha256 } from './sha256.js';
 
@@ -136,7 +136,7 @@ function readLine(bytes: Uint8Array): Entry | undefined {
   if (seal === undefined || seal !== sha256(bytes.subarray(0, -sealLength))) return undefined;
   try {
     const { seal: _, ...fields } = JSON.parse(text(bytes));
-    return lineShape.safeParse(fields).success ? { ...fields, hash: sha256(bytes) } : undefined;
+    return lineSchema.safeParse(fields).success ? { ...fields, hash: sha256(bytes) } : undefined;
   } catch {
     return undefined;
   }

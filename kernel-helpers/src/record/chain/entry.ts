@@ -58,7 +58,7 @@ export interface Appended {
 const digest = z.string().regex(/^[0-9a-f]{64}$/);
 
 /** @internal */
-export const findingShape = z.object({
+export const findingSchema = z.object({
   rule: z.string().min(1),
   verdict: z.enum(['ok', 'watch', 'stop']),
   figures: z.string(),
@@ -67,7 +67,7 @@ export const findingShape = z.object({
 });
 
 /** What a stored line must hold, besides its seal. @internal */
-export const lineShape = z.object({
+export const lineSchema = z.object({
   seq: z.int().positive(),
   at: z.iso.datetime({ offset: true }),
   who: z.string(),
@@ -75,7 +75,7 @@ export const lineShape = z.object({
   needs: z.record(z.string(), z.object({ seq: z.int().positive(), hash: digest })),
   inputs: z.unknown(),
   results: z.unknown(),
-  findings: z.array(findingShape),
+  findings: z.array(findingSchema),
   overrides: z.record(z.string(), z.string()),
   seed: z.number().optional(),
   versions: z.object({

@@ -29,18 +29,21 @@ export function roughCutLines({ toCut, milled }: Milled, length: Length): string
 
 /** Flat, to thickness, one edge square: everything on blanks that are still whole. @internal */
 export function flatteningLines({ toCut: { blanks }, snipe, planer, jointer }: Milled, length: Length): string[] {
-  const wide = blanks.filter(({ width }) => width > jointer.widest);
+  // A record from before its machines were kept says nothing of them.
+  const { widest = Infinity } = jointer ?? {};
+  const { leastThickness = 0 } = planer ?? {};
+  const wide = blanks.filter(({ width }) => width > widest);
   return [
     'flatten one face',
     ...(wide.length > 0
       ? [
-          `${wide.map(blankWords).join(', ')}: wider than the ${length(jointer.widest)} of the jointer; flatten its face by hand plane, or wedged on a sled through the planer`,
+          `${wide.map(blankWords).join(', ')}: wider than the ${length(widest)} of the jointer; flatten its face by hand plane, or wedged on a sled through the planer`,
         ]
       : []),
     ...snipe.slice(-1).map(({ how }) => how),
     ...blanks.map(
       (blank) =>
-        `${blankWords(blank)}: ${length(blank.thickness)} thick, planed whole${blank.thickness < planer.leastThickness ? ', on a carrier board' : ''}`,
+        `${blankWords(blank)}: ${length(blank.thickness)} thick, planed whole${blank.thickness < leastThickness ? ', on a carrier board' : ''}`,
     ),
     'joint one edge square to a face',
   ];

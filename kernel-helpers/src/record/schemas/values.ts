@@ -1,0 +1,10 @@
+import * as z from 'zod';
+
+/** @internal */
+export const nonNegative = z.number().min(0);
+
+/** A part of a whole, 0 to 1. @internal */
+export const share = z.number().min(0).max(1);
+
+/** @internal */
+export const money = z.looseObject({ minor: z.int(), currency: z.string().length(3) });
