@@ -45,6 +45,51 @@ describe('the swing of the year in a board', () => {
     expect(january?.air).toBeCloseTo(equilibriumMoisture({ temperatureC, relativeHumidity }), 9);
   });
 
+  it('is told from its days: driest and wettest, the part that reaches the board, least of it in the middle', () => {
+    const { days, board, air: atOnce, followed } = swingFollowed({ ...lid, thickness: 2 });
+    const ends = (value: (day: (typeof days)[number]) => number) => {
+      const values = days.map(value);
+      return [Math.min(...values), Math.max(...values)] as [number, number];
+    };
+    const swing = ([least, most]: [number, number]) => most - least;
+    const [means, airs] = [ends(({ mean }) => mean), ends(({ air }) => air)];
+    expect([board.driest.moisture, board.wettest.moisture]).toEqual(means);
+    expect([atOnce.driest.moisture, atOnce.wettest.moisture]).toEqual(airs);
+    for (const { day, moisture } of [board.driest, board.wettest]) expect(days[day - 1]?.mean).toBe(moisture);
+    for (const { day, moisture } of [atOnce.driest, atOnce.wettest]) expect(days[day - 1]?.air).toBe(moisture);
+    expect(followed).toBeCloseTo(swing(means) / swing(airs), 12);
+    expect(swing(ends(({ surface }) => surface))).toBeGreaterThan(swing(means));
+    expect(swing(ends(({ core }) => core))).toBeLessThan(swing(means));
+  });
+
+  it('comes as many days late as its wave must be moved back to go best with that of the air', () => {
+    const wave = air.map(({ month }) => ({
+      month,
+      temperatureC: 20,
+      relativeHumidity: 0.5 + 0.15 * Math.sin((2 * Math.PI * (month - 0.5)) / 12),
+    }));
+    for (const [thickness, finish] of [
+      ['1/2', undefined],
+      [1, 'urethane-varnish-3-coats'],
+      [2, undefined],
+    ] as const) {
+      const { days, daysLate } = swingFollowed({ ...lid, thickness, finish, air: wave });
+      const together = (shift: number) =>
+        days.reduce((sum, { air: atOnce }, day) => sum + atOnce * (days[(day + shift) % 365]?.mean as number), 0);
+      const shifts = Array.from({ length: 180 }, (_, shift) => shift);
+      const best = shifts.reduce((a, b) => (together(b) > together(a) ? b : a));
+      // Whole days, and humidity in a sine gives moisture in nearly one.
+      expect(Math.abs(daysLate - best), `${thickness} ${finish}`).toBeLessThan(1);
+    }
+  });
+
+  it('has for its doubt what half and twice the diffusivity give', () => {
+    const { followedLow, followedHigh, daysLateLow, daysLateHigh } = swingFollowed({ ...lid, thickness: 1 });
+    const [slow, fast] = [0.5, 2].map((diffusionFactor) => swingFollowed({ ...lid, thickness: 1, diffusionFactor }));
+    expect([followedLow, followedHigh]).toEqual([slow?.followed, fast?.followed]);
+    expect([daysLateHigh, daysLateLow]).toEqual([slow?.daysLate, fast?.daysLate]);
+  });
+
   it('repeats itself: the step from 31 December to 1 January is like those beside it', () => {
     const { days } = swingFollowed({ ...lid, thickness: 2, finish: 'shellac-2-coats' });
     const step = (day: number) => (days[day % 365]?.mean as number) - (days[day - 1]?.mean as number);
