@@ -54,7 +54,7 @@ export function readHeader({ header, rows }: Table, said: HygrometerUnits): Hygr
   if (!humidityUnit && !everyRowTells(humidity, humidityUnitIn)) {
     const values = rows.map((row) => Number.parseFloat(row.fields[humidity] ?? '')).filter((value) => value > 0);
     const fractions = values.filter((value) => value <= 1).length;
-    if (values.length > 0 && fractions > 0 && fractions < values.length)
+    if (fractions > 0 && fractions < values.length)
       return problem(
         'the humidity has no unit, and its values can be neither all % nor all fractions: write % or fraction into its header, or give it as units.humidity',
       );

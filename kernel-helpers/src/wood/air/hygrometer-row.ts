@@ -21,9 +21,9 @@ export function readRow(
   const { line, fields } = row;
   const left = (what: string) => ({ line, what: `${what}; the row is left out` });
   if (fields.length !== columns.count) {
-    const comma = separator === ',' && fields.length > columns.count ? ' (a decimal comma? write 21.5)' : '';
-    const other = fields.length < columns.count ? ' (parted otherwise than the header?)' : '';
-    return left(`${fields.length} of ${columns.count} fields${comma}${other}`);
+    const tooMany = separator === ',' ? ' (a decimal comma? write 21.5)' : '';
+    const why = fields.length < columns.count ? ' (parted otherwise than the header?)' : tooMany;
+    return left(`${fields.length} of ${columns.count} fields${why}`);
   }
   const text = (place: number) => fields[place] as string;
   const unitFrom = <T>(place: number, unitIn: (text: string) => T | undefined) =>
