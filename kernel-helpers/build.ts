@@ -47,7 +47,7 @@ await build({
 });
 
 // Preloaded into kernels as they stand, before any module loader of ours.
-for (const name of ['kernel-guard.cjs', 'kernel-output.cjs'])
+for (const name of ['kernel-guard.cjs', 'kernel-output.cjs', 'kernel-converter.cjs', 'kernel-typescript.cjs'])
   copyFileSync(join(here, 'src/runner/kernel', name), join(next, name));
 
 const tsc = createRequire(import.meta.url).resolve('typescript/bin/tsc');
@@ -69,3 +69,7 @@ rmSync(loose, { recursive: true });
 // Swapped in whole, so that a failed build leaves the last good one and a running kernel never meets half of one.
 if (existsSync(dist)) renameSync(dist, previous);
 renameSync(next, dist);
+
+// What Node compiled of TypeScript, so that a kernel need not: made last, since its cells import what was built.
+const kept = spawnSync(process.execPath, [join(dist, 'kernel-typescript.cjs')], { cwd: here, stdio: 'inherit' });
+if (kept.status !== 0) process.exit(kept.status ?? 1);

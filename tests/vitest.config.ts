@@ -6,14 +6,6 @@ import { configDefaults, defineConfig } from 'vitest/config';
 const root = fileURLToPath(new URL('..', import.meta.url));
 const setup = (name: string) => fileURLToPath(new URL(`setup/${name}.ts`, import.meta.url));
 
-// Kernels, JupyterLab and the browser want the computer's cores to themselves: one file at a time, after the quick ones.
-const alone = (groupOrder: number) => ({
-  fileParallelism: false,
-  sequence: { groupOrder },
-  testTimeout: 120_000,
-  hookTimeout: 120_000,
-});
-
 // To load the helpers anew for each file takes three quarters of the quick tests' time, so they share them. A file that
 // puts another module in place of one, or a wood of its own into the list, is kept to itself.
 const changesModules = /\bvi\.(mock|resetModules)\(|\baddSpecies\b|\bown-species\b/;
@@ -22,10 +14,15 @@ const keptApart = readdirSync(join(root, 'tests'), { recursive: true, encoding: 
   .map((name) => join('tests', name).replaceAll('\\', '/'));
 const quick = { globalSetup: [setup('built')], testTimeout: 30_000, unstubEnvs: true, unstubGlobals: true };
 
+// A kernel takes a second to start, a commission twenty to be worked, and other files of tests have the cores meanwhile.
+const slow = { testTimeout: 240_000, hookTimeout: 240_000 };
+
 export default defineConfig({
   root,
   test: {
     allowOnly: false,
+    // Left to itself, Vitest keeps one core for itself: of two, the tests would have one.
+    maxWorkers: '100%',
     projects: [
       {
         test: {
@@ -43,7 +40,7 @@ export default defineConfig({
           include: ['tests/sheets/**/*.test.ts'],
           globalSetup: [setup('built'), setup('python'), setup('shared-commission')],
           isolate: false,
-          ...alone(1),
+          ...slow,
         },
       },
       {
@@ -51,7 +48,7 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: [setup('built'), setup('python'), setup('browser'), setup('worked-commission')],
-          ...alone(2),
+          ...slow,
         },
       },
     ],

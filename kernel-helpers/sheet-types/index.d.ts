@@ -1,7 +1,7 @@
 /**
  * What a sheet's type checker knows of Node: the console, timers, and that Node's modules exist (as `any`).
  *
- * The kernel reads every `@types` package of the folders above a sheet at each start, and Node's own is so large that it
+ * The kernel reads these types at each start, and Node's own are so large that they
  * took half of the time until a first cell could run (measured: 1.2 s with it, 0.6 s with this). Sheets hardly ever speak to
  * Node itself. The helpers and the tests are checked against the whole of Node's types, which is installed as `node-types`.
  */

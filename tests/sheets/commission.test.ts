@@ -3,15 +3,12 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { checkCommission } from '../../kernel-helpers/src/record/check.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
-import { changeParameter, command, copyOf, decided, digests, templateCommission } from './setting.js';
+import { changeParameter, command, copyOf, decided, digests, workedCommission } from './setting.js';
 
-let folder: string;
-let remove: () => void;
-let worked: ReturnType<typeof command>;
+let { original, worked, folder, remove } = {} as ReturnType<typeof workedCommission>;
 
 beforeAll(() => {
-  ({ folder, remove } = templateCommission());
-  worked = command('work', folder, '--who', 'the maker');
+  ({ original, worked, folder, remove } = workedCommission());
 });
 afterAll(() => remove());
 
@@ -39,7 +36,7 @@ test('the page holds every sheet and the record, and says where the record ends'
   const page = readFileSync(join(folder, 'index.html'), 'utf8');
   for (const file of sheets()) expect(page).toContain(`id="sheet-${file.replace('.ipynb', '')}"`);
   expect(page).toContain(checkCommission(folder).head?.hash);
-  expect(worked.stdout).toContain(join(folder, 'index.html'));
+  expect(worked.stdout).toContain(join(original, 'index.html'));
 });
 
 test("the client's quote is kept, and none of the record's inside figures is in it", () => {

@@ -8,9 +8,11 @@ import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js
 import { decided, root, templateCommission, workedCommission } from './setting.js';
 
 const { python, variables } = inject('python');
-const ask = (...args: string[]) => spawnSync(python, args, { cwd: root, env: variables, encoding: 'utf8' });
+// Both commissions are worked by the same person, whom the sheets name.
+const env = { ...variables, COMMISSION_WHO: 'the maker' };
+const ask = (...args: string[]) => spawnSync(python, args, { cwd: root, env, encoding: 'utf8' });
 
-let ours: ReturnType<typeof templateCommission>;
+let ours: ReturnType<typeof workedCommission>;
 let theirs: ReturnType<typeof templateCommission>;
 let files: string[];
 let run: ReturnType<typeof ask>;

@@ -1,38 +1,55 @@
 import { type SpawnSyncReturns, spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, relative } from 'node:path';
 import { inject } from 'vitest';
+import { withLock } from '../../kernel-helpers/src/disk/lock.js';
 import { newCommission } from '../../kernel-helpers/src/record/new-commission.js';
 
 export const root = join(import.meta.dirname, '..', '..');
 const work = join(root, 'tests', '.work');
 
+/** How a command ended, and what it said. */
+type Worked = Pick<SpawnSyncReturns<string>, 'status' | 'stdout' | 'stderr'>;
+
 /** A new commission from the template sheets, in a daybook of its own under the repository's root; `remove` takes it away. */
 export function templateCommission(): { folder: string; remove: () => void } {
   mkdirSync(work, { recursive: true });
   const daybook = mkdtempSync(join(work, 'daybook-'));
-  const templates = join(root, 'worksheets', 'commission');
-  const { folder } = newCommission({ root: daybook, title: 'Test chest', date: '2026-01-02', templates });
-  return { folder, remove: () => rmSync(daybook, { recursive: true, force: true, maxRetries: 5 }) };
+  return { folder: newTestChest(daybook), remove: () => removeAll(daybook) };
 }
 
-/** The template sheets worked once for all files of tests, as a copy of one's own in a daybook of its own. */
-export function workedCommission(): { folder: string; remove: () => void } {
+function newTestChest(daybook: string): string {
+  const templates = join(root, 'worksheets', 'commission');
+  return newCommission({ root: daybook, title: 'Test chest', date: '2026-01-02', templates }).folder;
+}
+
+function removeAll(daybook: string): void {
+  rmSync(daybook, { recursive: true, force: true, maxRetries: 5 });
+}
+
+/** The template sheets worked once, by "the maker", for all files of tests; what the command said. */
+function workOnce(shared: string): { original: string; worked: Worked } {
+  const said = join(shared, 'work.json');
+  if (existsSync(said)) return JSON.parse(readFileSync(said, 'utf8'));
+  const original = newTestChest(shared);
+  const { status, stdout, stderr } = command('work', original, '--who', 'the maker');
+  const once = { original, worked: { status, stdout, stderr } };
+  writeFileSync(said, JSON.stringify(once));
+  return once;
+}
+
+/** A copy of that commission in a daybook of its own. */
+export function workedCommission(): { original: string; worked: Worked; folder: string; remove: () => void } {
   const shared = inject('sharedDaybook');
-  const commissions = join(shared, 'data', 'commissions');
-  if (!existsSync(commissions)) {
-    const { folder, remove } = templateCommission();
-    const { status, stdout, stderr } = command('work', folder);
-    if (status !== 0 || stderr) throw new Error(`The template sheets could not be worked:\n${stdout}${stderr}`);
-    cpSync(join(folder, '..', '..', '..'), shared, { recursive: true });
-    remove();
+  // Whoever asks first works it; others wait for that.
+  const { original, worked } = withLock(join(shared, 'work.lock'), () => workOnce(shared), 240_000);
+  if (worked.status !== 0 || worked.stderr) {
+    throw new Error(`The template sheets could not be worked:\n${worked.stdout}${worked.stderr}`);
   }
   const daybook = mkdtempSync(join(work, 'daybook-'));
-  cpSync(shared, daybook, { recursive: true });
-  const [name] = readdirSync(commissions).filter((each) => each.endsWith('test-chest'));
-  const folder = join(daybook, 'data', 'commissions', name as string);
-  return { folder, remove: () => rmSync(daybook, { recursive: true, force: true, maxRetries: 5 }) };
+  cpSync(join(shared, 'data'), join(daybook, 'data'), { recursive: true });
+  return { original, worked, folder: join(daybook, relative(shared, original)), remove: () => removeAll(daybook) };
 }
 
 /** What the template sheets decide, in the order in which they are worked. */

@@ -1,4 +1,6 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { mkdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import type { Kernel } from '../../../kernel-helpers/src/runner/kernel/kernel.js';
 import { errorText, type Output } from '../../../kernel-helpers/src/runner/kernel/outputs.js';
 import { startKernel } from '../../../kernel-helpers/src/runner/kernel/start-kernel.js';
@@ -55,6 +57,30 @@ describe('a kernel that goes on', () => {
     expect(outputs).toEqual([
       { output_type: 'stream', name: 'stdout', text: '[{"box":{"width":5},"w":5,"width":7},3,{"box":9},"b"]\nlid\n' },
     ]);
+  });
+
+  test('a folder of packages that comes and goes beside the sheet leaves its next cell as it was', async () => {
+    const packages = join(cwd, 'node_modules');
+    onTestFinished(() => rmSync(packages, { recursive: true, force: true }));
+    await kernel.execute("import { parseLength } from 'kernel-helpers';", limit);
+    for (const change of [
+      () => mkdirSync(join(packages, 'planes'), { recursive: true }),
+      () => rmSync(packages, { recursive: true }),
+    ]) {
+      change();
+      // A cell that waits gives the kernel time to hear of it.
+      await kernel.execute('await new Promise((heard) => setTimeout(heard, 100))', limit);
+      expect((await kernel.execute("parseLength('1 in')", limit)).outputs).toMatchObject([{ text: '1\n' }]);
+    }
+  });
+
+  test('a cell knows the standard library and what it imports, and of @types packages Node alone', async () => {
+    const known =
+      "const sizes = new Map([['lid', 5]]);\n[...sizes.values()].flat().at(-1)?.toFixed(1).padStart(4).replaceAll(' ', '_')";
+    expect((await kernel.execute(known, limit)).outputs).toMatchObject([{ text: '_5.0\n' }]);
+    const { status, outputs } = await kernel.execute('let claim: Chai.Assertion;', limit);
+    expect([status, errorText(outputs)]).toEqual(['error', expect.stringContaining("Cannot find namespace 'Chai'")]);
+    await untilWilling();
   });
 
   test('twenty thousand lines of output all arrive, in order', async () => {

@@ -4,29 +4,21 @@
  * - ends the kernel when the runner is gone, however it went, since tslab does not watch its parent;
  * - tells the runner when tslab is about to take its ports, and waits until they are free;
  * - tells the runner which line of a cell failed, since our errors print one line without a stack;
- * - loads kernel-helpers ahead of the first cell;
- * - has V8 optimise less eagerly.
+ * - loads kernel-helpers ahead of the first cell.
  * It speaks through the real standard streams, which tslab does not use: events on 2, the runner's answer on 0.
  */
 const { writeSync } = require('node:fs');
 const { Socket } = require('node:net');
-const v8 = require('node:v8');
 const vm = require('node:vm');
 const { isMainThread, Worker, workerData } = require('node:worker_threads');
 
 const MARK = '\u0001kernel-guard ';
-
-// A kernel spends most of its short life reading types once. Optimising as for a server takes a quarter of all its processor
-// time (V8 11 to 13, measured); work that goes on for longer than that is optimised all the same. V8 12 renamed the flag.
-const V8_OPTIMISE_LATE =
-  Number.parseInt(process.versions.v8, 10) < 12 ? '--interrupt-budget=500000' : '--invocation-count-for-turbofan=30000';
 
 // A process that a sheet forks inherits this file, and is none of its business.
 if (isMainThread && process.argv[2] === 'kernel') guard();
 else if (workerData?.kernelGuard) watch(workerData.kernelGuard);
 
 function guard() {
-  v8.setFlagsFromString(V8_OPTIMISE_LATE);
   const portsFree = new Int32Array(new SharedArrayBuffer(4));
   new Worker(__filename, { workerData: { kernelGuard: portsFree }, execArgv: [] }).unref();
 
