@@ -159,3 +159,4 @@ export { swingFollowed } from './wood/drying/swing-followed.js';
 export { emcFormula, emcValues, equilibriumMoisture, humidityFor } from './wood/emc.js';
 export { coefficientFormula, movement, ringAngleFormula } from './wood/movement.js';
 export { allSpecies, species, woodName } from './wood/species.js';
+export { gravityAt12, gravityFromBasicFormula } from './wood/specific-gravity.js';

@@ -78,7 +78,7 @@ describe('a sliding lid through the year', () => {
   ])('a window %f in wide is %s', (room, verdict) => {
     const words = { piece: 'lid', tight: 'it sticks', loose: 'it falls out' };
     const fit = { ...lidFit(usual), window: { narrowest: 6, widest: 6 + room } };
-    expect(seasonalFindings(fit, words, '')[0]?.verdict).toBe(verdict);
+    expect(seasonalFindings(fit, words, '', usual)[0]?.verdict).toBe(verdict);
   });
 
   it('keeps both limits, with their doubt, for the width it aims at', () => {

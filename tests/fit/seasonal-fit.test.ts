@@ -57,8 +57,8 @@ describe('its findings', () => {
       limits: { leastClearance: 0.01, mostClearance: 0.2 },
       byMonth: [between, { ...month, month: 7, ...wet }, { ...month, month: 2, ...dry }],
     };
-    return seasonalFindings(fit, { piece: 'lid', tight: 'it sticks', loose: 'it falls out' }, '')
-      .slice(1)
+    return seasonalFindings(fit, { piece: 'lid', tight: 'it sticks', loose: 'it falls out' }, '', usual)
+      .slice(1, 3)
       .map(({ verdict }) => verdict);
   };
 

@@ -119,6 +119,7 @@ export function lidFit(input: LidFitInput): LidFit {
     fit,
     { piece: 'lid', tight: 'it sticks', loose: 'its tongues reach too little into their grooves' },
     remedies,
+    read,
   );
   findings.push({
     rule: 'lid: room over the tongue',

@@ -4,6 +4,7 @@ import { amount, known, readParameters, size } from '../measure/parameters.js';
 import { tape } from '../measure/verdict.js';
 import type { MonthOfAir } from '../wood/air/air.js';
 import { movement } from '../wood/movement.js';
+import { movementFindings } from '../wood/movement-findings.js';
 import { species as speciesOf } from '../wood/species.js';
 import {
   equilibriumByMonth,
@@ -77,7 +78,7 @@ export function panelFit(
     cuttingTolerance: 1 / 64,
   });
   const words = { piece: 'panel', tight: 'it pushes the corners apart', loose: 'it shows its edge or rattles' };
-  return { ...fit, findings: seasonalFindings(fit, words, remedies) };
+  return { ...fit, findings: seasonalFindings(fit, words, remedies, read) };
 }
 
 /**
@@ -113,7 +114,7 @@ export function drawerFit(
   const words = { piece: 'drawer', tight: 'it sticks', loose: 'the gap over it shows' };
   return {
     ...fit,
-    findings: seasonalFindings(fit, words, 'quarter-sawn wood, a calmer species, or a shallower drawer'),
+    findings: seasonalFindings(fit, words, 'quarter-sawn wood, a calmer species, or a shallower drawer', read),
   };
 }
 
@@ -148,7 +149,8 @@ export function fastenerTravel(
     }),
     { ...top },
   );
-  const moves = (top.moistures ?? equilibriumByMonth(top.air)).map(({ moisture }) =>
+  const moistures = top.moistures ?? equilibriumByMonth(top.air);
+  const moves = moistures.map(({ moisture }) =>
     movement({
       across: read.fromFixed,
       species: read.species,
@@ -168,6 +170,12 @@ export function fastenerTravel(
       reason: 'a wide top that is held fast splits along its grain',
       change: `slots at least ${tape(slotLength)} long, the screw set ${tape(inward)} from their inner end`,
     },
+    ...movementFindings({
+      piece: 'top',
+      species: read.species,
+      ringAngle: read.ringAngle,
+      moistures: [read.fittingMoisture, ...moistures.map(({ moisture }) => moisture)],
+    }),
   ];
   return { outward, inward, slotLength, findings };
 }

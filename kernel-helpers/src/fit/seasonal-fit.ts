@@ -5,6 +5,7 @@ import type { MonthOfAir } from '../wood/air/air.js';
 import { monthNames } from '../wood/air/months.js';
 import { equilibriumMoisture } from '../wood/emc.js';
 import { movement } from '../wood/movement.js';
+import { movementFindings } from '../wood/movement-findings.js';
 
 /** A solid piece between two faces that do not move, in one month. Inches, both sides together. */
 export interface FitMonth {
@@ -117,12 +118,14 @@ export function seasonalFit(piece: {
  * @param fit  see {@link seasonalFit}
  * @param words  the piece and what happens to it past each limit: `{ piece: 'the lid', tight: 'it sticks', loose: 'it falls out' }`
  * @param change  what would help
+ * @param wood  what it is made of
  * @internal
  */
 export function seasonalFindings(
   fit: SeasonalFit,
   words: { piece: string; tight: string; loose: string },
   change: string,
+  wood: { species: string; ringAngle: number },
 ): Finding[] {
   const { limits, window } = fit;
   const at = (month: number) => fit.byMonth.find((other) => other.month === month) as FitMonth;
@@ -160,5 +163,11 @@ export function seasonalFindings(
       reason: `over ${caliper(limits.mostClearance)} in all ${words.loose}`,
       change,
     },
+    ...movementFindings({
+      piece: words.piece,
+      species: wood.species,
+      ringAngle: wood.ringAngle,
+      moistures: [fit.fittingMoisture, wettest.moisture, driest.moisture],
+    }),
   ];
 }

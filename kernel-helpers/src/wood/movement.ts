@@ -1,6 +1,6 @@
 import { evaluate, type Formula } from '../measure/formula.js';
 import { ShopError } from '../measure/shop-error.js';
-import { type Species, species as speciesOf } from './species.js';
+import { type Species, soldTogether, species as speciesOf } from './species.js';
 
 /** Change in a dimension across the grain, with the band that holds nine boards in ten. Inches. */
 export interface Movement {
@@ -22,6 +22,10 @@ export interface MovementMethod {
   radial: number;
   /** Whether the tabled coefficient or the tabled shrinkage was taken (where they disagree, the larger). */
   basis: 'table of coefficients' | 'table of shrinkage';
+  /** Wood whose figures they are: its own, or those of what yards sell it with. */
+  wood: string;
+  /** What its own tabled figure for this form gives for 1 %, where a larger one was taken. */
+  passedOver?: number;
   source: string;
   fromMemory: boolean;
 }
@@ -95,7 +99,8 @@ const ninetyPercent = 1.6449;
  *   dD = D (Mf - Mi) / (100 M0/S - M0 + Mi)         otherwise, up to fibre saturation M0
  *
  * The strain is turned between tangential and radial by the ring angle: C = Ct cos² a + Cr sin² a.
- * Where the printed coefficient and the printed shrinkage of a wood disagree (most imported woods), the larger is taken.
+ * Where the printed coefficient and the printed shrinkage of a wood disagree (most imported woods), or yards sell it in a
+ * mix that is printed with another (red oak, white oak), the largest is taken.
  *
  * @param across  dimension across the grain now, in
  * @param species  id, such as `walnut-black`
@@ -135,46 +140,58 @@ export function movement(move: {
 /** Coefficient of linear shrinkage from M0: {@link totalShrinkageFormula} the other way round. */
 const coefficientFromShrinkage = (shrinkage: number, m0: number) => shrinkage / (100 * m0 - shrinkage * (m0 - 10));
 
-function movementMethod(wood: Species, ringAngle: number, from: number, to: number): MovementMethod {
-  const m0 = wood.fibreSaturation;
+/** Moistures that the handbook's coefficients are given for, %. */
+export const coefficientRange = { least: 6, most: 14 };
+
+const isCoefficientRange = (...moistures: number[]) =>
+  moistures.every((moisture) => moisture >= coefficientRange.least && moisture <= coefficientRange.most);
+
+/** One printed figure of a wood, turned to the ring angle. */
+type Candidate = Omit<MovementMethod, 'form' | 'figure'> & { coefficient: number };
+
+function candidatesOf(wood: Species, ringAngle: number): Candidate[] {
+  const { id, coefficient, shrinkage, fibreSaturation: m0 } = wood;
   const turned = (tangential: number, radial: number) => ({
+    wood: id,
     tangential,
     radial,
     coefficient: evaluate(ringAngleFormula, { Ct: tangential, Cr: radial, a: ringAngle }),
   });
-  const { coefficient, shrinkage } = wood;
-  const candidates: (Omit<MovementMethod, 'form' | 'figure'> & { coefficient: number })[] = [];
-  if (coefficient)
-    candidates.push({
-      ...coefficient,
-      basis: 'table of coefficients',
-      ...turned(coefficient.tangential, coefficient.radial),
-    });
-  if (shrinkage?.tangential != null)
-    candidates.push({
-      ...shrinkage,
-      basis: 'table of shrinkage',
-      ...turned(coefficientFromShrinkage(shrinkage.tangential, m0), coefficientFromShrinkage(shrinkage.radial, m0)),
-    });
-  if (candidates.length === 0)
+  const candidates: Candidate[] = [];
+  if (coefficient) {
+    const { tangential, radial, ...cited } = coefficient;
+    candidates.push({ ...cited, basis: 'table of coefficients', ...turned(tangential, radial) });
+  }
+  if (shrinkage?.tangential != null) {
+    const [tangential, radial] = [shrinkage.tangential, shrinkage.radial].map((total) =>
+      coefficientFromShrinkage(total, m0),
+    ) as [number, number];
+    const { source, fromMemory } = shrinkage;
+    candidates.push({ source, fromMemory, basis: 'table of shrinkage', ...turned(tangential, radial) });
+  }
+  return candidates;
+}
+
+function movementMethod(wood: Species, ringAngle: number, from: number, to: number): MovementMethod {
+  const form = isCoefficientRange(from, to) ? 'coefficient' : 'shrinkage';
+  const ownTable = form === 'coefficient' ? 'table of coefficients' : 'table of shrinkage';
+  const candidates = [wood, ...soldTogether(wood)].flatMap((other) => candidatesOf(other, ringAngle));
+  const printed = candidates.find(({ basis, wood: of }) => of === wood.id && basis === ownTable) ?? candidates[0];
+  if (!printed)
     throw new ShopError(
       `species: ${wood.id} has no published movement figure; take a near relation or measure your own`,
     );
-
-  const form = Math.min(from, to) >= 6 && Math.max(from, to) <= 14 ? 'coefficient' : 'shrinkage';
-  const own = candidates.find(({ basis }) => (basis === 'table of coefficients') === (form === 'coefficient'));
-  const printed = own ?? (candidates[0] as (typeof candidates)[0]);
+  const largest = candidates.reduce((a, b) => (b.coefficient > a.coefficient ? b : a));
   // Tables that agree differ by rounding only.
-  const larger = candidates.find((other) => other.coefficient > 1.02 * printed.coefficient);
-  const chosen = larger ?? printed;
+  const disagree = largest.coefficient > 1.02 * printed.coefficient;
+  const { coefficient, ...chosen } = disagree ? largest : printed;
   return {
     form,
     figure:
-      form === 'coefficient' ? chosen.coefficient : evaluate(totalShrinkageFormula, { C: chosen.coefficient, M0: m0 }),
-    tangential: chosen.tangential,
-    radial: chosen.radial,
-    basis: chosen.basis,
-    source: chosen.source,
-    fromMemory: chosen.fromMemory,
+      form === 'coefficient'
+        ? coefficient
+        : evaluate(totalShrinkageFormula, { C: coefficient, M0: wood.fibreSaturation }),
+    ...chosen,
+    ...(disagree && { passedOver: printed.coefficient }),
   };
 }

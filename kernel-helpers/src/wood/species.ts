@@ -10,6 +10,8 @@ export interface Species {
   commonName: string;
   botanicalName: string;
   group: 'hardwood' | 'softwood' | 'imported';
+  /** Of a name that yards sell a mix under, such as red oak: the woods it may be, the usual one first. */
+  kinds?: string[];
   /** Moisture content below which it shrinks, %. */
   fibreSaturation: number;
   /** Shrinkage from green to ovendry, % of the green dimension. */
@@ -26,6 +28,8 @@ export interface Species {
   specificGravity?: { green: number | null; at12: number | null; source: string; fromMemory: boolean };
   /** Force to press a steel ball half in, at 12 % moisture, N. */
   sideHardness?: { newtons: number; source: string; fromMemory: boolean };
+  /** Modulus of elasticity in bending, along the grain, at 12 % moisture unless `atMoisture` says otherwise, MPa. */
+  stiffness?: { megapascals: number; atMoisture?: number; source: string; fromMemory: boolean };
 }
 
 const fraction = z.number().gt(0).lt(0.01);
@@ -42,6 +46,7 @@ const speciesEntry: z.ZodType<Species> = z.strictObject({
   commonName: z.string().min(1),
   botanicalName: z.string().min(1),
   group: z.enum(['hardwood', 'softwood', 'imported']),
+  kinds: z.array(z.string()).min(1).optional(),
   fibreSaturation: z.number().min(20).max(35),
   shrinkage: z
     .strictObject({ radial: percent, tangential: percent.nullable(), volumetric: percent.nullable(), ...cited })
@@ -53,6 +58,9 @@ const speciesEntry: z.ZodType<Species> = z.strictObject({
     .optional(),
   specificGravity: z.strictObject({ green: gravity, at12: gravity, ...cited }).optional(),
   sideHardness: z.strictObject({ newtons: z.number().positive(), ...cited }).optional(),
+  stiffness: z
+    .strictObject({ megapascals: z.number().min(1000).max(40000), atMoisture: percent.optional(), ...cited })
+    .optional(),
 });
 
 const published = dataTable('species.json', data, { list: 'species', what: 'species', entry: speciesEntry });
@@ -71,6 +79,15 @@ export function species(id: string): Species {
 /** A wood as one says it, such as "black walnut": lists name it as an index does, "Walnut, black". @throws ShopError  as {@link species} */
 export function woodName(id: string): string {
   return species(id).commonName.split(', ').reverse().join(' ').toLowerCase();
+}
+
+/**
+ * The woods that a yard may hand over under this one's name, or this one under theirs: northern red oak is sold as red oak,
+ * with others in it. Of a mix, the usual kind.
+ */
+export function soldTogether(wood: Species): Species[] {
+  const mixes = allSpecies().filter(({ kinds }) => kinds?.includes(wood.id));
+  return [...mixes, ...(wood.kinds ?? []).slice(0, 1).map(species)];
 }
 
 /** All woods, in the order of the handbook's tables; the maker's own come last. */

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { evaluate, type Formula } from '../../measure/formula.js';
 import { amount, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { species as speciesOf } from '../../wood/species.js';
+import { gravityAt12 } from '../../wood/specific-gravity.js';
 import type { Groove, Part, SizedBox } from './sized-box.js';
 
 /** Mass of wood from its volume, its specific gravity and its moisture. */
@@ -64,8 +64,8 @@ export function boxFigures(figures: {
   const { box, ...typed } = figures;
   const { moisture, plywoodGravity, padding } = readParameters(fields, typed);
   const { design, overall } = box;
-  const { specificGravity } = speciesOf(design.species);
-  if (!specificGravity?.at12)
+  const gravity = gravityAt12(design.species);
+  if (!gravity)
     throw new ShopError(
       `species: ${design.species} has no published specific gravity at 12 %; possible: a near relation, or your own by addSpecies`,
     );
@@ -83,7 +83,7 @@ export function boxFigures(figures: {
   return {
     woodVolume: wood + plywood,
     mass:
-      evaluate(massFormula, { V: wood, G: specificGravity.at12, M: moisture }) +
+      evaluate(massFormula, { V: wood, G: gravity.value, M: moisture }) +
       evaluate(massFormula, { V: plywood, G: plywoodGravity, M: moisture }),
     insideVolume,
     insideLitres: insideVolume * 0.016387064,
@@ -94,7 +94,7 @@ export function boxFigures(figures: {
       height: packed[2],
       lengthAndGirth: packed[0] + 2 * (packed[1] + packed[2]),
     },
-    source: specificGravity.source,
+    source: gravity.estimated ? `${gravity.estimated}; ${gravity.source}` : gravity.source,
   };
 }
 

@@ -4,6 +4,7 @@ import { ShopError } from '../../measure/shop-error.js';
 import { airTemperatureC, humidity } from '../air/air-fields.js';
 import type { AirOnDay } from '../air/daily-air.js';
 import { species as speciesOf } from '../species.js';
+import { gravityAt12 } from '../specific-gravity.js';
 import { type BoardInAir, putInAir } from './board-in-air.js';
 import { finishResistance } from './finish-resistance.js';
 import { moistureExcluding } from './moisture-excluding.js';
@@ -75,19 +76,15 @@ const airFields = z.object({
  */
 export function readBoard(board: DryingBoard): BoardInAir {
   const { thickness, species, finish, specificGravity, diffusionFactor } = readParameters(boardFields, board);
-  const published = speciesOf(species).specificGravity;
-  const gravity = specificGravity ?? published?.at12 ?? published?.green ?? undefined;
+  const gravity = specificGravity ?? gravityAt12(species)?.value;
   if (gravity === undefined)
     throw new ShopError(
       `species: ${species} has no published specific gravity; give one as specificGravity (ovendry mass over that of as much water)`,
     );
-  if (gravity > 1)
-    throw new ShopError(
-      `species: ${species} has a specific gravity of ${gravity}; the diffusivity is known up to 1 (it fills the hollows of the cells)`,
-    );
   return {
     halfThickness: (thickness * 0.0254) / 2,
-    specificGravity: gravity,
+    // The diffusivity is known up to 1, where the cells hardly have a hollow left; the few denser woods are taken as that.
+    specificGravity: Math.min(gravity, 1),
     finishResistance: finish === undefined ? 0 : finishResistance(finish, diffusionFactor),
     diffusionFactor,
   };
