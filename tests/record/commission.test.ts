@@ -125,6 +125,33 @@ describe('a decision that cannot stand', () => {
     expect(job.decide('brief', { ...decision, overrides }).entry?.overrides).toEqual(overrides);
   });
 
+  it('is not recorded past a stop that is unsafe or impossible, whatever the reason, and no message offers one', () => {
+    const job = open(commissionFolder());
+    for (const [absolute, words] of [
+      ['unsafe', 'Somebody could be hurt: no reason goes past this.'],
+      ['impossible', 'It cannot be made like this: no reason goes past it.'],
+    ] as const) {
+      const findings = [
+        { ...stop, rule: 'thumb' },
+        { ...stop, absolute },
+      ];
+      const overrides = { thumb: 'why not', 'wall under the groove': 'I have done it before' };
+      refused(job, () => job.decide('brief', { ...brief, findings, overrides }), words);
+      expect(() => job.decide('brief', { ...brief, findings })).not.toThrow('your reason');
+    }
+    const fine = [{ ...stop, verdict: 'ok' as const, absolute: 'unsafe' as const }];
+    expect(job.decide('brief', { ...brief, findings: fine }).outcome).toBe('recorded');
+  });
+
+  it('tells its reasons, for the list on the wall', () => {
+    const job = open(commissionFolder());
+    const overrides = { 'wall under the groove': 'the bottom is glued in all round' };
+    job.decide('brief', { ...brief, findings: [stop], overrides });
+    expect(job.reasons()).toEqual([{ rule: 'wall under the groove', reason: overrides['wall under the groove'] }]);
+    job.decide('brief', brief);
+    expect(job.reasons()).toEqual([]);
+  });
+
   it('is not recorded with an override that gives no reason or names no rule of this sheet', () => {
     const job = open(commissionFolder());
     const over = (overrides: Record<string, string>) => () =>

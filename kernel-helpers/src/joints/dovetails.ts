@@ -209,6 +209,7 @@ function dovetailFindings(layout: Omit<DovetailLayout, 'findings'>, read: z.infe
     {
       rule: 'pin wide enough to clear',
       verdict: judge(pinWidth >= least, pinWidth > kerf ? 'watch' : 'stop'),
+      absolute: 'impossible',
       figures: `pin ${tape(pinWidth)}, saw ${tape(kerf)} and a chisel of ${tape(chisel)}`,
       reason: 'the socket between two tails is sawn on both sides and cleared with a chisel',
       change: `pinWidth at least ${tape(least)}, or a thinner saw`,

@@ -81,6 +81,7 @@ function beforeTheEnd(kind: GrooveRun['groove'], runs: GrooveRun[], layout: Corn
     {
       rule: `wood before the end of a stopped ${kind} groove`,
       verdict: left <= 0 ? 'stop' : judge(left >= 1 / 8, 'watch'),
+      absolute: 'impossible',
       figures: `${tape(Math.max(0, left))} left${roundEnd > 0 ? `, the cutter's radius of ${tape(roundEnd)} taken off` : ''}`,
       reason: 'a thin end breaks out while the joint is driven home, and the groove shows after all',
       change: `a groove at most ${tape(Math.max(1 / 32, layout.gaugeSetting - roundEnd - 1 / 8))} deep${roundEnd > 0 ? ', a smaller cutter, or an end squared with a chisel' : ''}`,

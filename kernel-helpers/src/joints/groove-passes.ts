@@ -86,6 +86,7 @@ export function groovePasses(groove: {
     {
       rule: 'cutter goes into the groove',
       verdict: judge(!tooWide && cutter <= (panel ?? grooveWidth) + rounding, 'stop'),
+      absolute: 'impossible',
       figures: `cutter ${tape(cutter)}, groove ${tape(grooveWidth)}${panel === undefined ? '' : `, panel measured ${tape(panel)}`}`,
       reason: 'a cutter wider than the panel makes a groove that the panel is loose in, in one pass already',
       change: `a cutter of at most ${tape(Math.min(grooveWidth, panel ?? grooveWidth))}`,
@@ -131,6 +132,7 @@ function panelInGroove(panel: number, groove: number): Finding {
   return {
     rule: 'panel fits the groove',
     verdict: play < -rounding ? 'stop' : judge(play <= mostPlay, 'watch'),
+    absolute: 'impossible',
     figures: `panel measured ${tape(panel)}, groove ${tape(groove)}`,
     reason:
       play < -rounding

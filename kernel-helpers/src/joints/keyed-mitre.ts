@@ -119,6 +119,7 @@ export function layOutKeyedMitre(joint: {
     {
       rule: 'slot stays inside the corner',
       verdict: judge(left >= 1 / 8, left > rounding ? 'watch' : 'stop'),
+      absolute: 'impossible',
       figures: `slot ${tape(keyDepth)} deep, mitre ${tape(mitreFace)} from corner to corner`,
       reason: 'a slot as deep as the mitre comes out inside the box',
       change: `keyDepth at most ${tape(Math.max(1 / 16, mitreFace - 1 / 8))}`,
@@ -133,6 +134,7 @@ export function layOutKeyedMitre(joint: {
     {
       rule: 'blade cuts the slot',
       verdict: judge(fits, 'stop'),
+      absolute: 'impossible',
       figures: `blade ${tape(kerf)}, key ${tape(keyThickness)}, ${passes} ${passes === 1 ? 'pass' : 'passes'}`,
       reason: 'a blade thicker than the key leaves a gap beside it',
       change: `keyThickness at least ${tape(kerf)}, or a thinner blade`,

@@ -12,4 +12,9 @@ export interface Finding {
   reason: string;
   /** What to change when it is not `ok`. */
   change?: string;
+  /**
+   * Of a rule whose `stop` no reason goes past: somebody could be hurt, or the wood, the tool or the room for it is not there.
+   * Left out of a rule of thumb, which a reason may go against.
+   */
+  absolute?: 'unsafe' | 'impossible';
 }

@@ -11,8 +11,8 @@ import {
 import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
 import type { Decisions } from './decisions.js';
 import type { Notices } from './notices.js';
-import { refusePaperName } from './paper-name.js';
-import { latest, staleness, staleText } from './stale.js';
+import { markedBehind, refusePaperName, signed } from './papers.js';
+import { latest, staleness, staleText, standing } from './stale.js';
 import type { Store } from './store/store.js';
 
 /** What became of a decision. */
@@ -52,16 +52,18 @@ export interface Commission<D = Decisions> {
   /**
    * Records a decision, unless the record says the same already.
    *
-   * @throws ShopError  when a finding says `stop` and no override gives a reason, or when the decision cannot be kept;
-   *                    the record is then as it was
+   * @throws ShopError  when a finding says `stop` and no override gives a reason, when a decision that it rests on is behind
+   *                    others that changed, or when it cannot be kept; record and papers are then as they were
    */
   decide<What extends keyof D & string>(what: What, decision: Decision<D[What]>): Decided;
   /**
-   * Keeps a paper that a sheet made (a template to print, a drawing for exchange) in the commission's folder; in practice
-   * and in a check it is not kept.
+   * Keeps a paper that a sheet made (a template to print, a drawing for exchange) in the commission's folder once the sheet's
+   * next decision stands: until then, and when the decision is refused, the paper before it stays as it was. In practice and
+   * in a check it is not kept.
    *
    * @param file  a plain name such as `joint-template.html`
-   * @throws ShopError  a name that is not possible; a disk that refuses
+   * @param text  `[entry]` and `[fingerprint]` in it become the decision's own
+   * @throws ShopError  a name that is not possible
    */
   save(file: string, text: string): void;
   /**
@@ -72,6 +74,8 @@ export interface Commission<D = Decisions> {
    * @throws ShopError  when it cannot be read
    */
   read(file: string): string;
+  /** Rules of thumb that standing decisions go against, each with its reason. */
+  reasons(): { rule: string; reason: string }[];
   /** All entries, oldest first; in practice those of the demonstration commission. */
   entries(): readonly Entry[];
   /** The record as a table. */
@@ -104,6 +108,8 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   const { name, folder, store, rehearsal, practice, notices } = opening;
   const needs: Record<string, Head> = {};
   const files: Record<string, string> = {};
+  /** Papers that wait for their decision. */
+  const held = new Map<string, string>();
   const done = (outcome: Decided['outcome'], note: string, entry?: Entry): Decided =>
     printedAs({ outcome, entry, note }, entry ? `${note} Fingerprint ${shortHash(entry.hash)}.` : note);
 
@@ -114,6 +120,10 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     practice: practice !== undefined,
     notices: notices.lines,
     entries: () => store.entries(),
+    reasons: () =>
+      standing(store.entries()).flatMap(({ overrides }) =>
+        Object.entries(overrides).map(([rule, reason]) => ({ rule, reason })),
+      ),
     decisions: () => decisionRows(store.entries()),
     head: () => {
       const last = store.entries().at(-1);
@@ -124,8 +134,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       refusePaperName(file);
       if (rehearsal) return;
       if (practice) return notices.say(`Practice: ${file} is not kept.`);
-      store.save(file, text);
-      notices.say(`Kept in the commission's folder: ${file}`);
+      held.set(file, text);
     },
 
     read(file) {
@@ -150,24 +159,24 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       const content = decisionContent(what, decision, schemaOf(what));
       if (practice) return done('practice', `Practice: ${what} is worked out but not kept.`);
       const { [what]: _, ...restsOn } = needs;
+      if (!rehearsal) refuseBehind(what, restsOn);
       const versions = { ...opening.versions, data: { ...opening.versions.data, ...files } };
-      let standing: Entry | undefined;
+      let same: Entry | undefined;
       const { entry, setAside } = (rehearsal ?? store).append((recorded) => {
         const before = latest(recorded, what);
-        standing = before && isSame(before, content, restsOn) ? before : undefined;
-        return standing ? undefined : { ...opening.signature(), what, needs: restsOn, versions, ...content };
+        same = before && isSame(before, content, restsOn) ? before : undefined;
+        const papers = held.size > 0 ? [...held.keys()] : undefined;
+        return same ? undefined : { ...opening.signature(), what, needs: restsOn, versions, papers, ...content };
       });
       if (setAside) {
         notices.say(
           `The last line of the record was never finished (the power failed, most likely), so it does not count. It is kept in ${setAside}.`,
         );
       }
-      if (standing) {
-        return done(
-          'same',
-          `Same: ${what} is as recorded on ${standing.at.slice(0, 10)}, entry ${standing.seq}.`,
-          standing,
-        );
+      const stands = same ?? entry;
+      if (stands && !rehearsal) keepPapers(stands);
+      if (same) {
+        return done('same', `Same: ${what} is as recorded on ${same.at.slice(0, 10)}, entry ${same.seq}.`, same);
       }
       return done('recorded', `${rehearsal ? 'Rehearsed' : 'Recorded'}: ${what}, entry ${entry?.seq}.`, entry);
     },
@@ -193,6 +202,32 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     if (stale) notices.say(`${staleText(stale)} Run ${sheetOf(what)} again.`);
     needs[what] = { seq: entry.seq, hash: entry.hash };
     return entry.results as Readonly<D[What]>;
+  }
+
+  /** Nothing is decided on what has been overtaken: the figures would be of two pieces. */
+  function refuseBehind(what: string, restsOn: Record<string, Head>): void {
+    const entries = store.entries();
+    for (const need of Object.keys(restsOn)) {
+      const entry = latest(entries, need);
+      const stale = entry && staleness(entries, entry);
+      if (stale) throw new ShopError(`${what} is not recorded: ${staleText(stale)} Run ${sheetOf(need)} first.`);
+    }
+  }
+
+  /** Writes the papers of a decision that stands, and marks those of decisions that it leaves behind. */
+  function keepPapers(entry: Entry): void {
+    for (const [file, text] of held) {
+      store.save(file, signed(text, entry));
+      notices.say(`Kept in the commission's folder: ${file}`);
+    }
+    held.clear();
+    const entries = store.entries();
+    for (const other of standing(entries)) {
+      const stale = staleness(entries, other);
+      if (!stale) continue;
+      for (const paper of (other.papers ?? []).filter((file) => file.endsWith('.html') && store.has(file)))
+        store.save(paper, markedBehind(store.read(paper).text, staleText(stale)));
+    }
   }
 
   function schemaOf(what: keyof D & string): Schema {

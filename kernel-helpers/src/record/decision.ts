@@ -73,14 +73,25 @@ function refuseStops(what: string, { findings, overrides }: DecisionContent): vo
       throw new ShopError(`${what} is not recorded: there is no rule '${rule}' to override; the rules here: ${rules}.`);
     }
   }
-  const stop = findings.find((finding) => finding.verdict === 'stop' && !Object.hasOwn(overrides, finding.rule));
+  const stops = findings.filter(({ verdict }) => verdict === 'stop');
+  const absolute = stops.find((finding) => finding.absolute);
+  if (absolute) throw new ShopError(`${refusal(what, absolute)} ${nothingGoesPast[absolute.absolute ?? 'unsafe']}`);
+  const stop = stops.find(({ rule }) => !Object.hasOwn(overrides, rule));
   if (!stop) return;
-  const { rule, figures, reason, change } = stop;
+  throw new ShopError(
+    `${refusal(what, stop)} To go on in spite of it, give overrides: { ${JSON.stringify(stop.rule)}: 'your reason' }.`,
+  );
+}
+
+const nothingGoesPast = {
+  unsafe: 'Somebody could be hurt: no reason goes past this.',
+  impossible: 'It cannot be made like this: no reason goes past it.',
+};
+
+function refusal(what: string, { rule, figures, reason, change }: Finding): string {
   const why = [figures, reason, change]
     .filter((text) => text)
     .map((text) => text?.replace(/\.$/, ''))
     .join('; ');
-  throw new ShopError(
-    `${what} is not recorded: ${rule}: ${why}. To go on in spite of it, give overrides: { ${JSON.stringify(rule)}: 'your reason' }.`,
-  );
+  return `${what} is not recorded: ${rule}: ${why}.`;
 }

@@ -41,6 +41,7 @@ export function setUpFindings(setUp: RouterSetUp): Finding[] {
     {
       rule: 'work held',
       verdict: judge(held !== 'by hand', 'stop'),
+      absolute: 'unsafe',
       figures: `the lid is held ${held === 'by hand' ? 'by hand' : `by ${held === 'clamped' ? 'clamps' : 'vacuum'}`}`,
       reason: 'a bit that catches turns or throws the piece, and the hand with it',
       change: 'clamp it, with the clamps clear of the cut',
@@ -48,6 +49,7 @@ export function setUpFindings(setUp: RouterSetUp): Finding[] {
     {
       rule: 'cut guided',
       verdict: judge(guide !== 'freehand', 'stop'),
+      absolute: 'unsafe',
       figures: `guided by ${guide === 'freehand' ? 'nothing' : `a ${guide}`}`,
       reason: 'along the grain a bit follows the grain, not the line, and dives where it is soft',
       change: 'make a template or a fence, let a carving machine follow the file, or cut it by chisel',
@@ -55,6 +57,7 @@ export function setUpFindings(setUp: RouterSetUp): Finding[] {
     {
       rule: 'feed direction',
       verdict: judge(feed === 'against the turning' || byMachine, 'stop'),
+      absolute: 'unsafe',
       figures: `fed ${feed} of the bit`,
       reason: 'a climb cut by hand pulls the router along and out of the hands',
       change: 'feed against the turning of the bit',
@@ -62,6 +65,7 @@ export function setUpFindings(setUp: RouterSetUp): Finding[] {
     {
       rule: 'guard on',
       verdict: judge(guard === 'on', 'stop'),
+      absolute: 'unsafe',
       figures: `the guard is ${guard}`,
       reason: 'chips and a broken bit fly at the face that bends over them',
       change: 'put the guard on',
@@ -69,6 +73,7 @@ export function setUpFindings(setUp: RouterSetUp): Finding[] {
     {
       rule: 'piece long enough to hold',
       verdict: judge(pieceLength >= leastLength - rounding, 'stop'),
+      absolute: 'unsafe',
       figures: `${tape(pieceLength)} long; the set-up holds ${tape(leastLength)} and longer`,
       reason: 'a short piece tips and is thrown',
       change: 'cut letters and handle in the longer blank, and saw the piece to length afterwards',

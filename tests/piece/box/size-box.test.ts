@@ -85,6 +85,7 @@ describe('any box', () => {
 });
 
 describe('findings', () => {
+  const thin = { stockThickness: '1/4 in', lidGrooveDepth: '1/8 in', bottomGrooveDepth: '1/8 in' };
   const verdictOf = (brief: Partial<BoxBrief>, rule: string) =>
     sizeBox({ ...teaChest, ...brief }).findings.find((finding) => finding.rule === rule)?.verdict;
 
@@ -92,6 +93,8 @@ describe('findings', () => {
     [{ bottomGrooveDepth: '3/8 in' }, 'bottom groove at most half the board', 'stop'],
     [{ lidGrooveDepth: '3/8 in' }, 'lid groove at most half the board', 'stop'],
     [{ foot: '1/8 in' }, 'foot under the bottom groove', 'stop'],
+    [{ foot: '1/8 in', ...thin }, 'foot under the bottom groove', 'ok'],
+    [{ foot: '3/32 in', ...thin }, 'foot under the bottom groove', 'stop'],
     [{ foot: '3/16 in' }, 'foot under the bottom groove', 'ok'],
     [{ lidThickness: '5/16 in' }, 'wood over the lid groove', 'watch'],
     [{ lidClearance: '3/16 in' }, 'lid held by its grooves', 'watch'],

@@ -65,6 +65,7 @@ describe.each(stores)('a commission kept in %s', (_, opened) => {
     store.save('template.html', 'first');
     store.save('template.html', 'second');
     expect(store.read('template.html').text).toBe('second');
+    expect([store.has('template.html'), store.has('none.html')]).toEqual([true, false]);
   });
 
   it("changes the shop's stock whole or not at all", () => {

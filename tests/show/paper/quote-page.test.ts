@@ -5,6 +5,7 @@ import { formatMoney, money, unitsOf } from '../../../kernel-helpers/src/money/m
 import { countWork } from '../../../kernel-helpers/src/money/operations.js';
 import { quote } from '../../../kernel-helpers/src/money/quote.js';
 import { readBrief } from '../../../kernel-helpers/src/piece/brief.js';
+import { signed } from '../../../kernel-helpers/src/record/papers.js';
 import { type ClientQuote, quotePage } from '../../../kernel-helpers/src/show/paper/quote-page.js';
 import { box, dovetails } from '../../money/a-box.js';
 import { dangerous, elementsOf, readHtml } from '../read-html.js';
@@ -124,11 +125,9 @@ describe("the client's quote", () => {
   });
 
   it('gives the number and the fingerprint of its entry in the record', () => {
-    const hash = '3fa4c0d19b2e'.padEnd(64, '7');
-    const kept = quotePage({ ...content, entry: { seq: 9, hash } });
+    const kept = signed(page, { seq: 9, hash: '3fa4c0d19b2e'.padEnd(64, '7') });
     expect(kept).toContain('Entry 9 of our record');
     expect(kept).toContain('>3fa4c0d19b2e<');
-    expect(page).not.toContain('fingerprint');
   });
 
   it('has the same look whatever is in it', () => {

@@ -10,6 +10,7 @@ export function boxFindings(box: BoxSizes): Finding[] {
   const { design } = box;
   const half = design.stockThickness / 2;
   const overGroove = design.lidThickness - design.tongueThickness;
+  const leastFoot = design.stockThickness < 1 / 2 ? 1 / 8 : 3 / 16;
   const engagement = design.lidGrooveDepth - design.lidClearance;
 
   const grooveAtMostHalf = (rule: string, field: string, depth: number): Finding => ({
@@ -25,10 +26,10 @@ export function boxFindings(box: BoxSizes): Finding[] {
     grooveAtMostHalf('lid groove at most half the board', 'lidGrooveDepth', design.lidGrooveDepth),
     {
       rule: 'foot under the bottom groove',
-      verdict: judge(design.foot >= 3 / 16, 'stop'),
-      figures: `${tape(design.foot)} of wood under the groove`,
+      verdict: judge(design.foot >= leastFoot, 'stop'),
+      figures: `${tape(design.foot)} of wood under the groove, in ${tape(design.stockThickness)} stock`,
       reason: 'the strip under the groove carries the bottom and all that lies on it',
-      change: 'foot at least 3/16 in',
+      change: `foot at least ${tape(leastFoot)}, usually about a third of the stock`,
     },
     {
       rule: 'wood over the lid groove',

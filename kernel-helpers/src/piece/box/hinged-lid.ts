@@ -90,6 +90,7 @@ export function hingedLid(lid: {
     {
       rule: 'screws stay inside the lid',
       verdict: judge(screwLength <= longestScrew.lid + rounding, 'stop'),
+      absolute: 'impossible',
       figures: `screw ${tape(screwLength)}, lid ${tape(thickness)} less the mortise of ${tape(mortiseDepth)}`,
       reason: 'a longer screw comes out through the top, or lifts it in a bump',
       change: `screwLength at most ${tape(longestScrew.lid)}, or a lid ${tape(thickness + Math.max(0, screwLength - longestScrew.lid))} thick`,

@@ -42,7 +42,7 @@ const sealLength = ',"seal":""}'.length + 64;
  * @internal
  */
 export function nextLine(head: Head | undefined, content: EntryContent): Uint8Array {
-  const { at, who, what, needs, inputs, results, findings, overrides, seed, versions } = content;
+  const { at, who, what, needs, inputs, results, findings, overrides, seed, papers, versions } = content;
   const seq = (head?.seq ?? 0) + 1;
   const prev = head?.hash ?? firstPrev;
   const whole = JSON.stringify({
@@ -56,6 +56,7 @@ export function nextLine(head: Head | undefined, content: EntryContent): Uint8Ar
     findings,
     overrides,
     seed,
+    papers,
     versions,
     prev,
   });

@@ -37,6 +37,8 @@ export interface Entry {
   /** Reasons for going on in spite of a `stop`, by rule. */
   overrides: Record<string, string>;
   seed?: number;
+  /** Papers that were kept with it, by file name. */
+  papers?: string[];
   versions: Versions;
   /** SHA-256 of the line before, as stored and without its newline; 64 zeros for the first. */
   prev: string;
@@ -64,6 +66,7 @@ export const findingSchema = z.object({
   figures: z.string(),
   reason: z.string(),
   change: z.string().optional(),
+  absolute: z.enum(['unsafe', 'impossible']).optional(),
 });
 
 /** What a stored line must hold, besides its seal. @internal */
@@ -78,6 +81,7 @@ export const lineSchema = z.object({
   findings: z.array(findingSchema),
   overrides: z.record(z.string(), z.string()),
   seed: z.number().optional(),
+  papers: z.array(z.string()).optional(),
   versions: z.object({
     node: z.string(),
     tslab: z.string().optional(),

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { diskError, isSystemError } from '../../disk/disk-error.js';
 import { replaceFile } from '../../disk/replace-file.js';
@@ -23,6 +23,7 @@ export function folderStore(folder: string): Store {
         throw diskError(error, `${path} cannot be read`);
       }
     },
+    has: (file) => existsSync(resolve(folder, file)),
     save: (file, text) => replaceFile(join(folder, file), text),
     stock: stockFile(join(dirname(dirname(folder)), 'stock.json')),
   };

@@ -50,6 +50,7 @@ export function memoryStore(
       if (text === undefined) throw new ShopError(`There is no file ${file}.`);
       return { text, digest: sha256(text) };
     },
+    has: (file) => files.has(file),
     save: (file, text) => void files.set(file, text),
     stock: {
       place: "the shop's stock",

@@ -13,6 +13,8 @@ export interface Store {
   append(compose: (entries: Entry[]) => EntryContent | undefined): Appended;
   /** A file that a sheet works from, by its name in the commission. @throws ShopError when it cannot be read */
   read(file: string): KeptFile;
+  /** Whether there is a file of that name. */
+  has(file: string): boolean;
   /** Keeps a paper, whole or not at all. @throws ShopError when it cannot be written */
   save(file: string, text: string): void;
   stock: StockStore;

@@ -13,16 +13,25 @@ import { paper } from './paper.js';
  * @param content.title  such as the piece and the client
  * @param content.made  as `schedule` gives it
  * @param content.settings  lines by step; see {@link benchSettings}
+ * @param content.reasons  rules of thumb that are gone against, and why
  * @returns a whole HTML document that loads nothing
  * @throws ShopError  a caution that data/cautions.json does not have
  */
-export function benchListPage(content: { title: string; made: Schedule; settings?: BenchSettings }): string {
-  const { title, made } = content;
+export function benchListPage(content: {
+  title: string;
+  made: Schedule;
+  settings?: BenchSettings;
+  reasons?: readonly { rule: string; reason: string }[];
+}): string {
+  const { title, made, reasons = [] } = content;
   const settings: Record<string, string[] | undefined> = content.settings ?? {};
   const { steps, promised, latestStart, finish } = made;
   const body = [
     `<h1>${escapeHtml(title)}</h1>`,
     `<p>Promised for <strong>${longDay(promised)}</strong>. Planned: begin ${longDay(made.start)}, done ${longDay(finish)}.${latestStart ? ` Last day to begin: ${longDay(latestStart)}.` : ''} Bold steps decide the day.</p>`,
+    reasons.length > 0
+      ? `<p class="against">Against a rule of thumb:</p><ul class="against">${reasons.map(({ rule, reason }) => `<li>${escapeHtml(rule)}: ${escapeHtml(reason)}</li>`).join('')}</ul>`
+      : '',
     `<ol>${steps.map((step) => item(step, settings[step.id] ?? [])).join('')}</ol>`,
   ];
   return paper(`Bench list: ${title}`, body.join('\n'), style);
@@ -33,6 +42,7 @@ ol > li { counter-increment: step; border-top: 1px solid #1f1b16; padding: 0.5em
 .step { display: grid; grid-template-columns: 2.4rem 1fr auto; gap: 0 0.7rem; align-items: baseline; margin: 0 0 0.2em; break-after: avoid; }
 .step::before { content: counter(step); font-variant-numeric: lining-nums; text-align: right; border: 1px solid #1f1b16; padding: 0 0.35em; }
 .decides { font-weight: 700; }
+.against { font-weight: 700; margin: 0 0 0.3em; }
 .set { margin: 0 0 0.3em 3.1rem; padding-left: 1em; break-inside: avoid; break-after: avoid; }
 .wait { margin: 0 0 0.3em 3.1rem; font-style: italic; break-before: avoid; }
 .daybook-caution { margin: 0.2em 0 0.5em 3.1rem; border-left: 5px double #1f1b16; padding-left: 0.7em; font-size: 0.8rem; line-height: 1.3; }

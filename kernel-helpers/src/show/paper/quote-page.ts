@@ -3,6 +3,7 @@ import { formatMoney, type Money } from '../../money/money.js';
 import type { Quote } from '../../money/quote.js';
 import type { Brief } from '../../piece/brief.js';
 import type { PieceKind, SizedPiece } from '../../piece/piece.js';
+import { entryHere, fingerprintHere } from '../../record/papers.js';
 import { woodName } from '../../wood/species.js';
 import { capital } from '../kit/capital.js';
 import { longDay } from '../kit/day-text.js';
@@ -27,8 +28,6 @@ export interface ClientQuote {
   quote: Pick<Quote, 'price' | 'net' | 'tax' | 'deposit' | 'balance' | 'validUntil'>;
   /** ISO day of hand-over. */
   ready: string;
-  /** The quote's own entry in the record; left out where nothing is kept. */
-  entry?: { seq: number; hash: string } | undefined;
   /** Other ways to have it made, each with its whole price. */
   others?: { name: string; price: Money }[];
 }
@@ -57,7 +56,7 @@ const care = [
  * @throws ShopError  a day that does not exist
  */
 export function quotePage(content: ClientQuote): string {
-  const { maker, date, brief, piece, finish, included, quote, ready, entry, others = [] } = content;
+  const { maker, date, brief, piece, finish, included, quote, ready, others = [] } = content;
   const { insideLength, insideWidth, insideDepth } = brief;
   const { price, net, tax, deposit, balance, validUntil } = quote;
   const length = (inches: number) => nonBreaking(formatLength(inches, { system: brief.units, denominator: 64 }));
@@ -104,9 +103,7 @@ export function quotePage(content: ClientQuote): string {
       : '',
     `<h2>Living with it</h2><p>${escapeHtml(movement(piece.moving.part, content.moves, length))}</p><ul>${care.map((line) => `<li>${escapeHtml(line)}</li>`).join('')}</ul>`,
     `<h2>Your order</h2><p>I order the piece as described above.</p><p class="sign"><span>Day</span><span>Name</span></p>`,
-    entry
-      ? `<p class="quiet">Entry ${entry.seq} of our record, fingerprint <span class="fingerprint">${entry.hash.slice(0, 12)}</span>. It shows later that nothing was changed since.</p>`
-      : '',
+    `<p class="quiet">Entry ${entryHere} of our record, fingerprint <span class="fingerprint">${fingerprintHere}</span>. It shows later that nothing was changed since.</p>`,
   ];
   return paper(`Quote: ${brief.piece}`, body.join('\n'), style);
 }

@@ -10,6 +10,11 @@ const looks: Record<Verdict, { word: string; shape: string; rule: number }> = {
   ok: { word: 'In order', shape: '○', rule: 1 },
 };
 
+const nothingGoesPast = {
+  unsafe: 'Somebody could be hurt: no reason goes past this.',
+  impossible: 'It cannot be made like this.',
+};
+
 /** Worst first. */
 const order: Verdict[] = ['stop', 'watch', 'ok'];
 
@@ -39,11 +44,16 @@ export function findingList(
 function item(finding: Finding, override: string | undefined): string {
   const { word, shape, rule } = looks[finding.verdict];
   const change = finding.verdict === 'ok' || !finding.change ? '' : ` <em>To change:</em> ${sentence(finding.change)}`;
-  const overridden = override === undefined ? '' : ` <em>Built all the same, because:</em> ${sentence(override)}`;
+  const overridden =
+    override === undefined || finding.absolute
+      ? ''
+      : ` <em>Built all the same, because:</em> <strong>${sentence(override)}</strong>`;
+  const absolute =
+    finding.verdict === 'stop' && finding.absolute ? ` <em>${nothingGoesPast[finding.absolute]}</em>` : '';
   return (
     `<li class="daybook-${finding.verdict}" style="border-left: ${rule}px solid #555; padding-left: ${16 - rule}px; margin: 6px 0">` +
     `<strong>${shape} ${word}: ${escapeHtml(finding.rule)}.</strong> ` +
-    `${sentence(finding.figures)} ${sentence(finding.reason)}${change}${overridden}</li>`
+    `${sentence(finding.figures)} ${sentence(finding.reason)}${change}${absolute}${overridden}</li>`
   );
 }
 

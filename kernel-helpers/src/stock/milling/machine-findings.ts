@@ -29,6 +29,7 @@ function longEnough({ cut: { rough, toCut, planer, jointer, tableSaw } }: Judged
   return {
     rule: 'pieces long enough for the machines',
     verdict: judge(!tooShort, 'stop'),
+    absolute: 'unsafe',
     figures:
       short.length === 0
         ? `every rough part is at least ${tape(least)} long`
@@ -52,6 +53,7 @@ function rippedWhole({ cut }: Judged): Finding {
   return {
     rule: 'short parts ripped in the blank',
     verdict: judge(alone.length === 0, 'stop'),
+    absolute: 'unsafe',
     figures:
       alone.length === 0
         ? 'every part shorter than the table saw takes by hand is ripped while it is still in its blank'
@@ -68,6 +70,7 @@ function wideEnough({ cut: { rough, planer, tableSaw } }: Judged): Finding {
   return {
     rule: 'pieces wide enough for the machines',
     verdict: judge(!narrow, 'stop'),
+    absolute: 'unsafe',
     figures:
       strips.length === 0
         ? `every part is at least ${tape(tableSaw.leastWidth)} wide, as the table saw takes it by hand`

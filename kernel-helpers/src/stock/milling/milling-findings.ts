@@ -52,6 +52,7 @@ function fitsABoard({ cut: { toCut }, boards }: Judged): Finding {
   return {
     rule: 'every part fits a board',
     verdict: judge(!homeless, 'stop'),
+    absolute: 'impossible',
     figures: homeless
       ? `${homeless.name}${homeless.parts.length > 1 ? ` (${homeless.parts.join(', ')})` : ''}: ${tape(homeless.length)} by ${tape(homeless.width)} rough, ${tape(homeless.thickness)} finished; the longest board has ${most((b) => b.length)}, the widest ${most((b) => b.width)}, the thickest ${most((b) => b.thickness)}`
       : 'each part is shorter, narrower and thinner than some board',
@@ -67,6 +68,7 @@ function enoughBoard({ cut: { toCut }, boards }: Judged): Finding {
   return {
     rule: 'enough board for the parts',
     verdict: cover < 1 ? 'stop' : judge(cover >= 1.3, 'watch'),
+    absolute: 'impossible',
     figures: `boards ${area(boards).toFixed(0)} square inches, rough parts ${area(toCut.blanks).toFixed(0)}: ${cover.toFixed(2)} times`,
     reason: 'kerfs, knots and matching the figure take about a third on top of the rough parts',
     change: 'another board, or a wider one',
@@ -86,6 +88,7 @@ function thickEnough({ milled }: Judged): Finding {
   return {
     rule: 'thick enough once it is flat',
     verdict: enough < -rounding ? 'stop' : judge(enough >= 1 / 32 - rounding, 'watch'),
+    absolute: 'impossible',
     figures,
     reason:
       'bow, cup and twist are planed away before anything else, and under 1/32 in to spare is gone with one torn patch',

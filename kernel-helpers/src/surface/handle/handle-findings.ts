@@ -34,6 +34,7 @@ export function handleFindings(
     {
       rule: 'wood under the handle',
       verdict: remaining <= rounding ? 'stop' : judge(remaining >= leastUnder - rounding, 'watch'),
+      absolute: 'impossible',
       figures: raised
         ? `the lid keeps its ${tape(remaining)}; it is milled at ${tape(lidStock)} first`
         : `${tape(depth)} deep in a lid of ${tape(field.thickness)}, ${remaining > 0 ? `${tape(remaining)} left` : 'nothing left'}`,
@@ -61,6 +62,7 @@ export function handleFindings(
     {
       rule: 'depth of one pass of the core-box bit',
       verdict: judge(passDepth <= bitRadius + rounding, 'stop'),
+      absolute: 'unsafe',
       figures: `${tape(passDepth)} in one pass with a bit of ${tape(2 * bitRadius)}; ${handle.passes} passes`,
       reason: 'deeper than half its diameter at once, a round bit pulls itself in and tears the grain',
       change: `passDepth at most ${tape(bitRadius)}`,
@@ -80,6 +82,7 @@ export function handleFindings(
     findings.push({
       rule: 'pull milled from the lid',
       verdict: milled < lidStock - rounding ? 'stop' : 'watch',
+      absolute: 'impossible',
       figures: `stock of ${tape(lidStock)}, ${tape(height)} above the sides${milled < lidStock - rounding ? `; the lid is milled to ${tape(milled)}` : ''}`,
       reason:
         'the whole lid is thicknessed around it: more wood, more time, and the lid no longer lies flush for a planer',

@@ -25,6 +25,7 @@ export function letteringFindings(
     {
       rule: 'wood under the lettering',
       verdict: remaining <= rounding ? 'stop' : judge(remaining >= leastUnder - rounding, 'watch'),
+      absolute: 'impossible',
       figures: `deepest ${tape(deepest.depth)} in a lid of ${tape(field.thickness)}, ${remaining > 0 ? `${tape(remaining)} left` : 'nothing left'}; its deepest place lies ${tape(Math.abs(aboveTongue))} ${aboveTongue >= 0 ? 'above' : 'below'} the top of the tongue`,
       reason: 'under 1/8 in a lid breaks along the strokes that run with the grain, and dents show through',
       change: `set depthLimit to at most ${tape(Math.max(1 / 64, field.thickness - leastUnder))}, take smaller letters, a finer face or a blunter bit`,
@@ -32,6 +33,7 @@ export function letteringFindings(
     {
       rule: 'bit wide enough',
       verdict: judge(width <= bitDiameter + rounding, 'stop'),
+      absolute: 'unsafe',
       figures: `the widest groove is ${tape(width)}, the bit ${tape(bitDiameter)}`,
       reason: 'a bit sunk past its cutting edges rubs with its shank: it burns, and can snap or kick',
       change: `take a bit of at least ${tape(Math.ceil(width * 8) / 8)}, or set a depth limit`,
@@ -39,6 +41,7 @@ export function letteringFindings(
     {
       rule: 'depth of one pass',
       verdict: judge(passDepth <= bitDiameter / 2 + rounding, 'stop'),
+      absolute: 'unsafe',
       figures: `${tape(passDepth)} in one pass with a bit of ${tape(bitDiameter)}`,
       reason:
         'a V-bit cuts with its whole side: more than half its diameter at once pulls at the work and tears the edge',
