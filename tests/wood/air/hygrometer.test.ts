@@ -56,6 +56,8 @@ describe("the maker's hygrometer", () => {
       '2026-01-01T08:30',
       '2026-01-01T20:30:00',
     ]);
+    expect(dates(`${header}\n2026-01-01 08:30:15.250Z,20,45`)).toEqual(['2026-01-01T08:30:15']);
+    expect(dates(`${header}\n2026-01-01 08:30.5,20,45`)).toEqual([]);
     expect(dates('date,time,temp C,RH %\n2026-01-01,08:30,20,45')).toEqual(['2026-01-01T08:30']);
     expect(dates('time,temp C,RH %\n2026-01-01 08:30,20,45')).toEqual(['2026-01-01T08:30']);
   });

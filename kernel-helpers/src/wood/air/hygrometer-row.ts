@@ -1,3 +1,4 @@
+import * as z from 'zod';
 import type { TableRow } from '../../measure/csv-table.js';
 import { celsius } from '../../measure/temperature.js';
 import type { HygrometerReading, ReadingProblem } from './hygrometer.js';
@@ -74,17 +75,14 @@ function numberIn(text: string, separator: string): number | undefined {
   return match ? Number(match[1]) : undefined;
 }
 
-/** A day that exists, with the time of day where there is one; a time zone is dropped. */
+const dayThatExists = z.iso.date();
+
+/** A day that exists, with the time of day where there is one; parts of a second and a time zone are dropped. */
 function isoDate(text: string): string | undefined {
-  const match =
-    /^(\d{4})-(\d{2})-(\d{2})(?:[T ](\d{2}):(\d{2})(?::(\d{2})(?:\.\d+)?)?\s*(?:Z|[+-]\d{2}:?\d{2})?)?$/.exec(
+  const [, day, clock, seconds = ''] =
+    /^(\d{4}-\d{2}-\d{2})(?:[T ]((?:[01]\d|2[0-3]):[0-5]\d)(?:(:[0-5]\d)(?:\.\d+)?)?\s*(?:Z|[+-]\d{2}:?\d{2})?)?$/.exec(
       text.trim(),
-    );
-  if (!match) return undefined;
-  const [, year, month, day, hour, minute, second] = match;
-  const asDay = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
-  if (asDay.toISOString().slice(0, 10) !== `${year}-${month}-${day}`) return undefined;
-  if (hour === undefined) return `${year}-${month}-${day}`;
-  if (Number(hour) > 23 || Number(minute) > 59 || Number(second ?? 0) > 59) return undefined;
-  return `${year}-${month}-${day}T${hour}:${minute}${second ? `:${second}` : ''}`;
+    ) ?? [];
+  if (!dayThatExists.safeParse(day).success) return undefined;
+  return clock === undefined ? day : `${day}T${clock}${seconds}`;
 }
