@@ -1,7 +1,8 @@
 import { randomLcg, randomNormal } from 'd3-random';
 import * as z from 'zod';
+import { compileFormula } from '../measure/formula.js';
 import { amount, known, readParameters, size } from '../measure/parameters.js';
-import { boardVariation, movement } from '../wood/movement.js';
+import { boardVariation, movement, shrinkageFormula } from '../wood/movement.js';
 import { species as speciesOf } from '../wood/species.js';
 import type { FitMonth, SeasonalFit } from './seasonal-fit.js';
 
@@ -106,13 +107,15 @@ export function fitOdds(draw: {
   };
 }
 
-/** Hand-compiled twin of the handbook's long form, for one wood and ring angle. */
+const overMoistures = compileFormula(shrinkageFormula, ['Mi', 'Mf']);
+
+/** Strain from one moisture content to another, by the handbook's long form; none past fibre saturation. */
 function strainBetween(id: string, ringAngle: number): (from: number, to: number) => number {
-  const { fibreSaturation: m0 } = speciesOf(id);
+  const { fibreSaturation: M0 } = speciesOf(id);
   // One end under 6 % asks for the long form.
   const { figure } = movement({ across: 1, species: id, ringAngle, fromMoisture: 5, toMoisture: 10 }).method;
-  const base = (100 * m0) / figure - m0;
-  return (from, to) => (Math.min(to, m0) - from) / (base + from);
+  const strain = overMoistures({ D: 1, S: figure, M0 });
+  return (from, to) => strain(from, Math.min(to, M0));
 }
 
 function middleNine(values: Float64Array): [number, number, number] {

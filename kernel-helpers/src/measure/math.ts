@@ -1,44 +1,4 @@
-import {
-  addDependencies,
-  atanDependencies,
-  ceilDependencies,
-  cosDependencies,
-  create,
-  divideDependencies,
-  expDependencies,
-  type FactoryFunctionMap,
-  logDependencies,
-  maxDependencies,
-  minDependencies,
-  multiplyDependencies,
-  parseDependencies,
-  piDependencies,
-  powDependencies,
-  sinDependencies,
-  sqrtDependencies,
-  subtractDependencies,
-  tanDependencies,
-  unaryMinusDependencies,
-} from 'mathjs';
+import { create, type FactoryFunctionMap, parseDependencies } from 'mathjs';
 
-/** mathjs with just what the trade's formulas use: a tenth of the whole library's loading time. */
-export const math = create({
-  addDependencies,
-  atanDependencies,
-  ceilDependencies,
-  cosDependencies,
-  divideDependencies,
-  expDependencies,
-  logDependencies,
-  maxDependencies,
-  minDependencies,
-  multiplyDependencies,
-  parseDependencies,
-  piDependencies,
-  powDependencies,
-  sinDependencies,
-  sqrtDependencies,
-  subtractDependencies,
-  tanDependencies,
-  unaryMinusDependencies,
-} as FactoryFunctionMap);
+/** The parser of mathjs alone: the whole library takes much longer to load. */
+export const { parse } = create({ parseDependencies } as FactoryFunctionMap);

@@ -1,5 +1,5 @@
 import { bisect } from '../measure/bisect.js';
-import { evaluate, type Formula } from '../measure/formula.js';
+import { compileFormula, evaluate, type Formula } from '../measure/formula.js';
 import { ShopError } from '../measure/shop-error.js';
 import { type Air, readAir } from './air/air-fields.js';
 
@@ -60,6 +60,13 @@ export function emcValues(air: Air): Record<'h' | 'W' | 'K' | 'K1' | 'K2', numbe
   const { temperatureC, relativeHumidity } = readAir(air);
   const constant = (name: keyof typeof emcConstants) => evaluate(emcConstants[name], { T: temperatureC });
   return { h: relativeHumidity, W: constant('W'), K: constant('K'), K1: constant('K1'), K2: constant('K2') };
+}
+
+const overHumidity = compileFormula(emcFormula, ['h'], emcConstants);
+
+/** {@link equilibriumMoisture} by relative humidity (0 to 1) at one temperature, for loops; unchecked. @internal */
+export function moistureByHumidity(temperatureC: number): (relativeHumidity: number) => number {
+  return overHumidity({ T: temperatureC });
 }
 
 /**

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
+import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { math } from '../../../kernel-helpers/src/measure/math.js';
+import { parse } from '../../../kernel-helpers/src/measure/math.js';
 import { numberTex, type Setting, treeTex } from '../../../kernel-helpers/src/show/working/tex.js';
 import { readTex } from '../read-tex.js';
 
@@ -8,7 +9,7 @@ const inSymbols: Setting = {
   symbol: (name) => ({ tex: name, binds: 4 }),
   times: (_, right) => (/^\d/.test(right) ? '\\times' : '\\,'),
 };
-const typeset = (expression: string) => treeTex(math.parse(expression), inSymbols).tex;
+const typeset = (expression: string) => treeTex(parse(expression), inSymbols).tex;
 
 describe('a formula in type', () => {
   it.each([
@@ -27,7 +28,6 @@ describe('a formula in type', () => {
     ['(-a)^2', '(-a)^{2}'],
     ['sin(a)^2', '\\sin^{2}(a)'],
     ['log(a)', '\\ln(a)'],
-    ['log(a, 10)', '\\log_{10}(a)'],
     ['exp(-a)', 'e^{-a}'],
     ['atan(1 / n) * 180 / pi', '\\frac{\\arctan\\left(\\frac{1}{n}\\right) \\times 180}{\\pi}'],
   ])('%s is set without a needless bracket', (expression, tex) => {
@@ -58,13 +58,13 @@ describe('a formula in type', () => {
     }));
     fc.assert(
       fc.property(expression, fc.record({ a: number, b: number, c: number }), (text, values) => {
-        const computed = math.evaluate?.(text, values) ?? math.parse(text).evaluate({ ...values });
+        const computed = evaluate(text, { ...values });
         fc.pre(Number.isFinite(computed));
         const inNumbers: Setting = {
           symbol: (name) => numberTex(String(values[name as 'a'])),
           times: () => '\\times',
         };
-        const read = readTex(treeTex(math.parse(text), inNumbers).tex);
+        const read = readTex(treeTex(parse(text), inNumbers).tex);
         expect(Math.abs(read - computed)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(computed)));
       }),
       { numRuns: 400 },

@@ -116,8 +116,6 @@ function functionTex(node: FunctionNode, set: (node: MathNode) => Tex): Tex {
   if (name === 'sqrt') return { tex: `\\sqrt{${first.tex}}`, binds: 4, tall: true };
   if (name === 'ceil') return { tex: fenced('\\lceil ', first, ' \\rceil'), binds: 4, tall: first.tall };
   if (name === 'exp' && !first.tall) return { tex: `e^{${first.tex}}`, binds: 3 };
-  if (name === 'log' && args[1])
-    return { tex: `\\log_{${args[1].tex}}${fenced('(', first, ')')}`, binds: 4, tall: first.tall };
   const tall = args.some((arg) => arg.tall);
   const inside = { tex: args.map((arg) => arg.tex).join(', '), binds: 1 as const, tall };
   return { tex: `${functionNames[name] ?? `\\operatorname{${name}}`}${fenced('(', inside, ')')}`, binds: 4, tall };

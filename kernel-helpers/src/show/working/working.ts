@@ -1,4 +1,4 @@
-import { evaluate, type Formula, type FormulaSymbol, formulaTree } from '../../measure/formula.js';
+import { evaluate, evaluateUnchecked, type Formula, type FormulaSymbol, formulaTree } from '../../measure/formula.js';
 import { type LengthSystem, shownLength } from '../../measure/length.js';
 import type { DisplayItem } from '../kit/display.js';
 import { escapeHtml } from '../kit/escape.js';
@@ -82,8 +82,8 @@ function roundsTo(value: number, shown: string): boolean {
 
 /** The result from numbers as shown. A rounded number may lie a hair outside the formula's range: not an error here. */
 function worked<S extends string>(formula: Formula<S>, texts: Record<string, string>): number {
-  const scope = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, Number(text)]));
-  return formulaTree(formula).evaluate(scope) as number;
+  const values = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, Number(text)]));
+  return evaluateUnchecked<string>(formula, values);
 }
 
 function symbolSetting(formula: Formula): Setting {

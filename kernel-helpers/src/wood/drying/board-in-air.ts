@@ -1,6 +1,6 @@
 import { saturationPressure } from '../air/psychrometrics.js';
-import { Sorption } from '../emc-fast.js';
-import { diffusivityAt } from './diffusivity-fast.js';
+import { moistureByHumidity } from '../emc.js';
+import { diffusivityByMoisture } from './diffusivity.js';
 import { Slab, type SlabConditions } from './slab.js';
 
 /** A board as the solver takes it. @internal */
@@ -34,19 +34,19 @@ const waterDensity = 1000;
  * @internal
  */
 export function conditionsOf(board: BoardInAir, temperatureC: number, relativeHumidity: number): SlabConditions {
-  const sorption = new Sorption(temperatureC);
+  const moisture = moistureByHumidity(temperatureC);
   // A flux of 1 % m/day is this mass of water over an area and time, kg/(m² s).
   const massFlux = (board.specificGravity * waterDensity) / 100 / secondsInDay;
-  const wet = sorption.moisture(1);
-  const wetSlope = (wet - sorption.moisture(0.999)) / 0.001;
+  const wet = moisture(1);
+  const wetSlope = (wet - moisture(0.999)) / 0.001;
   return {
     potential: relativeHumidity,
     resistance: ((stillAirResistance + board.finishResistance) * massFlux) / saturationPressure(temperatureC),
-    diffusivity: diffusivityAt(board.specificGravity, temperatureC, secondsInDay * board.diffusionFactor),
+    diffusivity: diffusivityByMoisture(board.specificGravity, temperatureC, secondsInDay * board.diffusionFactor),
     // Carried on past 0 and 1 for the iteration's sake.
     isotherm: (humidity) => {
       if (humidity > 1) return wet + wetSlope * (humidity - 1);
-      return humidity < 0 ? -sorption.moisture(-humidity) : sorption.moisture(humidity);
+      return humidity < 0 ? -moisture(-humidity) : moisture(humidity);
     },
   };
 }

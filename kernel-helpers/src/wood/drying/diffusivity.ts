@@ -1,4 +1,4 @@
-import { evaluate, type Formula } from '../../measure/formula.js';
+import { compileFormula, evaluate, type Formula } from '../../measure/formula.js';
 
 const moisture = { tex: 'M', meaning: 'moisture content of the wood', unit: '%', min: 0, max: 30 };
 const gravity = { tex: 'G', meaning: 'specific gravity (ovendry mass, volume as it is)', unit: '', min: 0.1, max: 1 };
@@ -66,4 +66,23 @@ export function diffusivityValues(wood: {
 }): Record<'Dw' | 'a', number> {
   const { moisture: M, temperatureC: T, specificGravity: G } = wood;
   return { Dw: evaluate(cellWallDiffusivityFormula, { M, T }), a: evaluate(lumenFormula, { M, G }) };
+}
+
+const overMoisture = compileFormula(diffusivityFormula, ['M'], { Dw: cellWallDiffusivityFormula, a: lumenFormula });
+
+/**
+ * {@link diffusivity} by moisture content (%) in one wood at one temperature, for loops. Past the formulas' range of
+ * moisture the end value is kept; the rest is unchecked.
+ *
+ * @param scale  what m²/s is multiplied by
+ * @internal
+ */
+export function diffusivityByMoisture(
+  specificGravity: number,
+  temperatureC: number,
+  scale = 1,
+): (moisture: number) => number {
+  const inRange = overMoisture({ G: specificGravity, T: temperatureC });
+  const { min, max } = moisture;
+  return (given) => scale * inRange(Math.min(Math.max(given, min), max));
 }

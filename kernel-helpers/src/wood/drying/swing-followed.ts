@@ -1,7 +1,7 @@
 import { ShopError } from '../../measure/shop-error.js';
 import type { MonthOfAir } from '../air/air.js';
 import { dailyAir } from '../air/daily-air.js';
-import { Sorption } from '../emc-fast.js';
+import { moistureByHumidity } from '../emc.js';
 import { putInAir } from './board-in-air.js';
 import { diffusivityDoubt } from './diffusivity.js';
 import { airBetween, type DryingBoard, type MoistureOnDay, readBoard } from './drying.js';
@@ -49,7 +49,7 @@ export function swingFollowed(board: DryingBoard & { air: MonthOfAir[] }): Swing
   const air = dailyAir({ year: board.air });
   const atOnce = air.map(({ day, temperatureC, relativeHumidity }) => ({
     day,
-    moisture: new Sorption(temperatureC).moisture(relativeHumidity),
+    moisture: moistureByHumidity(temperatureC)(relativeHumidity),
   }));
   const airEnds = ends(atOnce);
   const airSwing = airEnds.wettest.moisture - airEnds.driest.moisture;
