@@ -13,10 +13,12 @@ export { dividerFormula, layOutDovetails, slopeFormula } from './joints/dovetail
 export { layOutFingers } from './joints/finger-joint.js';
 export { grooveFindings } from './joints/groove-findings.js';
 export { boxGroovePasses, groovePasses, passesFormula } from './joints/groove-passes.js';
+export { grooveRouting, routerWords } from './joints/groove-routing.js';
 export { grooveRuns } from './joints/groove-runs.js';
 export { compareJoints } from './joints/joint-comparison.js';
 export { layOutKeyedMitre } from './joints/keyed-mitre.js';
 export { loweredFrontFinding } from './joints/lowered-front.js';
+export { passDepthFormula } from './joints/pass-depth.js';
 export { layOutRabbet } from './joints/rabbet.js';
 // lesson/
 export { openLesson } from './lesson/lesson.js';

@@ -4,6 +4,7 @@ import { evaluate, type Formula } from '../measure/formula.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { judge, rounding, tape } from '../measure/verdict.js';
 import type { SizedBox } from '../piece/box/sized-box.js';
+import { type PassDepth, passDepth } from './pass-depth.js';
 
 const source = 'common practice, no source';
 
@@ -19,18 +20,6 @@ export const passesFormula: Formula<'w' | 'd'> = {
   source,
 };
 
-/** Deepest cut in one pass: about a cutter's diameter, half of it for a cutter of 1/8 in and under. */
-export const passDepthFormula: Formula<'d' | 's'> = {
-  name: 'Depth of one pass',
-  result: { tex: 'h', meaning: 'deepest cut in one pass', unit: 'in' },
-  expression: 'd * s',
-  symbols: {
-    d: { meaning: 'diameter of the cutter', unit: 'in', min: 1 / 64 },
-    s: { meaning: 'share of the diameter: 1, or 1/2 for a cutter of 1/8 in and under', unit: '', min: 0, max: 1 },
-  },
-  source,
-};
-
 /** How a groove is cut: where the fence goes and how deep each time. Inches. */
 export interface GroovePasses {
   /** Passes side by side; none when the cutter is too wide. */
@@ -41,6 +30,8 @@ export interface GroovePasses {
   depths: number[];
   /** Passes in all: side by side times one above the other. */
   inAll: number;
+  /** What one pass is deep at most, and from what. */
+  bit: PassDepth;
   findings: Finding[];
 }
 
@@ -59,7 +50,7 @@ const fields = z.strictObject({
  *
  *   passes = ceil(w / d)          offsets 0, d, 2 d ... and last w - d
  *
- * Each pass goes no deeper than about one diameter of the cutter, half of it for cutters of 1/8 in and under.
+ * Each pass goes no deeper than {@link passDepth} allows.
  *
  * @param groove.grooveWidth, groove.grooveDepth  text or in
  * @param groove.cutter  diameter of the cutter, or width of the blade; text or in
@@ -79,8 +70,8 @@ export function groovePasses(groove: {
   const tooWide = cutter > grooveWidth + rounding;
   const passes = tooWide ? 0 : evaluate(passesFormula, { w: grooveWidth, d: cutter });
   const offsets = Array.from({ length: passes }, (_, pass) => Math.min(pass * cutter, grooveWidth - cutter));
-  const deepest = evaluate(passDepthFormula, { d: cutter, s: cutter <= 1 / 8 + rounding ? 1 / 2 : 1 });
-  const levels = tooWide ? 0 : Math.ceil(grooveDepth / deepest - rounding);
+  const bit = passDepth(cutter);
+  const levels = tooWide ? 0 : Math.ceil(grooveDepth / bit.deepest - rounding);
   const depths = Array.from({ length: levels }, (_, level) => (grooveDepth * (level + 1)) / levels);
   const findings: Finding[] = [
     {
@@ -93,7 +84,7 @@ export function groovePasses(groove: {
     },
   ];
   if (panel !== undefined) findings.push(panelInGroove(panel, grooveWidth));
-  return { passes, offsets, depths, inAll: passes * levels, findings };
+  return { passes, offsets, depths, inAll: passes * levels, bit, findings };
 }
 
 /** Passes for the grooves of a box, and where the fence stands for each, from the board's lower edge to the near side of the cutter; in. */

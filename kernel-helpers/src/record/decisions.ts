@@ -2,6 +2,7 @@ import type { LidFit } from '../fit/lid-fit.js';
 import type { LidMeasured } from '../fit/lid-measured.js';
 import type { MonthOfMoisture } from '../fit/seasonal-fit.js';
 import type { CornerLayout, FirstBoards } from '../joints/corner.js';
+import type { GrooveRouting } from '../joints/groove-routing.js';
 import type { GrooveRun } from '../joints/groove-runs.js';
 import type { Actuals, ClientAnswer } from '../money/actuals.js';
 import type { Cost } from '../money/cost.js';
@@ -35,9 +36,11 @@ export interface JointDecision {
   firstBoards: FirstBoards;
 }
 
-/** Where the grooves run, and the passes that make them: the cutter, fences to its near side, and depths; in. */
+/** Where the grooves run, what they are routed with, and the passes that make them: the cutter, fences to its near side, and depths; in. */
 export interface GrooveDecision {
   runs: GrooveRun[];
+  /** Older records do not say. */
+  routing?: Omit<GrooveRouting, 'findings'>;
   passes: { name: string; cutter: number; fences: number[]; depths: number[] }[];
 }
 

@@ -33,7 +33,7 @@ export function surfaceDecision(worked: {
     remaining: lettering.remaining,
     bitAngle: lettering.bitAngle,
     ...(handle
-      ? { handleBit: { radius: handle.bitRadius, depth: handle.depth || handle.height, passes: handle.passes } }
+      ? { handleBit: { radius: handle.bitDiameter / 2, depth: handle.depth || handle.height, passes: handle.passes } }
       : {}),
     handle: handle?.kind ?? 'none',
     lidStock: handle?.lidStock ?? lettering.field.thickness,

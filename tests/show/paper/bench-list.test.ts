@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { boxGroovePasses } from '../../../kernel-helpers/src/joints/groove-passes.js';
+import { grooveRouting } from '../../../kernel-helpers/src/joints/groove-routing.js';
 import { grooveRuns } from '../../../kernel-helpers/src/joints/groove-runs.js';
 import { benchListPage } from '../../../kernel-helpers/src/show/paper/bench-list.js';
 import { benchSettings } from '../../../kernel-helpers/src/show/paper/bench-settings.js';
@@ -11,6 +12,7 @@ import { boxDays } from '../a-schedule.js';
 import { dangerous, elementsOf } from '../read-html.js';
 
 const made = boxDays('2027-02-12');
+const runs = grooveRuns({ box, joints: { layout: dovetails, firstBoards: 'front and back' } });
 const decided = {
   units: 'tape' as const,
   piece: box,
@@ -37,7 +39,8 @@ const decided = {
   },
   joint: { layout: dovetails, firstBoards: 'front and back' },
   grooves: {
-    runs: grooveRuns({ box, joints: { layout: dovetails, firstBoards: 'front and back' } }),
+    runs,
+    routing: grooveRouting({ runs, parts: box.parts, router: { machine: 'router table' } }),
     passes: boxGroovePasses({ box, cutter: '1/8 in', panel: box.design.bottomThickness }),
   },
   lid: { fittedWidth: 6.65625, fittingMoisture: 8, fittedTongue: 0.24 },
@@ -64,7 +67,7 @@ describe('the bench list', () => {
     expect(textOf('Lay out the joint')).toContain('marking gauge 5/8 in');
     // The lid's groove begins where the front is lowered to: 1/4 foot, 13/64 bottom, 4 in clear.
     expect(textOf('Cut the grooves')).toContain(
-      'lid, cutter of 1/8 in: fence 4 29/64 in, then 4 37/64 in from the near side of the cutter; raise it to 1/16 in, then 1/8 in',
+      'lid, bit of 1/8 in: fence 4 29/64 in, then 4 37/64 in from the near side of the bit; raise it to 1/16 in, then 1/8 in',
     );
     expect(textOf('Rabbet, plane and fit the lid')).toContain('plane the lid to 6 21/32 in at 8 % moisture');
     expect(textOf('Cut the grooves')).toContain('upper edge down to 4 29/64 in from the lower, before glue-up');
@@ -99,13 +102,25 @@ describe('the bench list', () => {
     expect(settings['clean-up']?.[0]).toContain('the ends stay about 7/64 in proud');
     expect(settings['sanding-outside']).toContain('P120, then P150, then P180, then P220');
     expect(settings.carving?.[0]).toBe("sand the lid's top first: P120, then P150, then P180");
-    expect(settings.carving?.join()).toContain('scoop: round bit of 1/2 in radius, 1/4 in deep in 2 passes');
+    expect(settings.carving?.join()).toContain('scoop: round bit of 1 in, 1/4 in deep in 2 passes');
     expect(settings.carving?.join()).toContain('V-bit of 90 degrees, no deeper than 0.057 in');
     expect(settings.carving?.at(-1)).toBe('then P220 by hand, on a block');
     expect(settings['glue-up']?.join()).toMatch(
       /hide.*about 6 needed; 60 minutes in clamps at least; the label comes first/,
     );
     expect(settings['finish-1']?.join()).toMatch(/shellac.*2 coats, about 60 ml in all; 4 hours between coats/i);
+  });
+
+  it('says which way each kind of router goes, and how a groove stopped at both ends begins', () => {
+    const grooves = (machine: string) =>
+      benchSettings({
+        ...decided,
+        grooves: { ...decided.grooves, routing: grooveRouting({ runs, parts: box.parts, router: { machine } }) },
+      }).grooves?.join('; ') ?? '';
+    expect(grooves('router table')).toMatch(/raise it to.*from right to left.*start block on the right/);
+    expect(grooves('hand router')).toMatch(/lower it to.*from left to right.*plunge/);
+    expect(grooves('carving machine')).toMatch(/ramps down/);
+    expect(grooves('carving machine')).not.toMatch(/raise it|lower it|right to left|left to right/);
   });
 
   it('rips a row of short parts while it is whole, and parts it afterwards: none meets the rip fence alone', () => {

@@ -11,6 +11,7 @@ describe('cautions', () => {
   it('stand for every operation that a sheet sends someone to', () => {
     expect([...cautionTable(data).byId().keys()]).toEqual([
       'table-saw',
+      'saw-jig',
       'jointer',
       'planer',
       'router-table',
@@ -24,6 +25,7 @@ describe('cautions', () => {
       'mitre-saw',
       'drill-press',
       'hand-router',
+      'round-bit',
       'carving-machine',
       'carving-tools',
       'clamps',
@@ -38,6 +40,17 @@ describe('cautions', () => {
       expect(comesFirst).toMatch(/(manual|directions).*(local codes|local fire code).*qualified person come first\.$/);
       expect(source).toBe('common practice, no source');
     }
+  });
+
+  it('are possible: no riving knife at a cut that does not go through, and each router its own direction', () => {
+    const points = (id: string) => cautionTable(data).entry(id).points.join(' ');
+    expect(points('table-saw')).toMatch(/goes through.*riving knife.*stay on/);
+    expect(points('saw-jig')).not.toMatch(/riving knife[^.]*stays? on/);
+    expect(points('saw-jig')).toContain('no place for a riving knife');
+    expect(points('router-table')).toMatch(/from right to left, on an outside edge and in a groove/);
+    expect(points('hand-router')).toMatch(/from left to right along an edge that faces you/);
+    expect(points('carving-machine')).not.toMatch(/right to left|left to right/);
+    expect(points('round-bit')).toContain('half its diameter, and never over about 1/4 in');
   });
 
   it('show the operations asked for, in that order, each with its last word', () => {
@@ -56,7 +69,7 @@ describe('cautions', () => {
 
   it('name the entry and the field that is at fault in the data', () => {
     const broken = structuredClone(data);
-    (broken.cautions[1] as { points: unknown[] }).points = [];
+    (broken.cautions[2] as { points: unknown[] }).points = [];
     expect(() => cautionTable(broken).all()).toThrow(
       'data/cautions.json, entry jointer, field points: at least one caution is needed',
     );

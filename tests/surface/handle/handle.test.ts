@@ -52,7 +52,13 @@ describe('the section', () => {
 
   test('of a notch is what a ball leaves that rises as it is drawn back, found by trying every place of it', () => {
     const [R, d, travel, middle] = [0.5, 0.25, 1, 1.2];
-    const { profile } = lay({ kind: 'thumb notch', bitRadius: R, depth: d, length: travel, middleFromFront: middle });
+    const { profile } = lay({
+      kind: 'thumb notch',
+      bitDiameter: 2 * R,
+      depth: d,
+      length: travel,
+      middleFromFront: middle,
+    });
     for (let y = middle - 0.6; y < middle + 1.5; y += 0.03) {
       let floor = 0.5;
       for (let s = 0; s <= 1.3; s += 0.0005) {
@@ -68,7 +74,7 @@ describe('the section', () => {
     const pull = lay({
       kind: 'raised pull',
       height: '1/2 in',
-      bitRadius: '1/4 in',
+      bitDiameter: '1/2 in',
       length: '1/2 in',
       middleFromFront: '2 in',
     });
@@ -84,7 +90,7 @@ describe('what must be true of a handle', () => {
     const pull = {
       kind: 'raised pull',
       height: '1/2 in',
-      bitRadius: '1/4 in',
+      bitDiameter: '1/2 in',
       length: '1/2 in',
       middleFromFront: '2 in',
     } as const;
@@ -111,10 +117,10 @@ describe('what must be true of a handle', () => {
   });
 
   test('a hollow too small or too flat for a finger is a watch', () => {
-    expect(rule(lay({ bitRadius: '1/4 in', depth: '1/4 in', width: '3/4 in' }), 'room for a finger')?.verdict).toBe(
+    expect(rule(lay({ bitDiameter: '1/2 in', depth: '1/4 in', width: '3/4 in' }), 'room for a finger')?.verdict).toBe(
       'watch',
     );
-    expect(rule(lay({ bitRadius: '3/4 in', depth: '1/16 in' }), 'room for a finger')?.verdict).toBe('watch');
+    expect(rule(lay({ bitDiameter: '1 1/2 in', depth: '1/16 in' }), 'room for a finger')?.verdict).toBe('watch');
     expect(rule(lay(), 'room for a finger')?.verdict).toBe('ok');
   });
 
@@ -124,7 +130,7 @@ describe('what must be true of a handle', () => {
 
   test('too deep a pass is a stop', () => {
     const name = 'depth of one pass of the core-box bit';
-    expect(rule(lay({ bitRadius: '1/4 in', passDepth: '3/8 in' }), name)?.verdict).toBe('stop');
+    expect(rule(lay({ bitDiameter: '1/2 in', passDepth: '3/8 in' }), name)?.verdict).toBe('stop');
   });
 });
 

@@ -66,6 +66,12 @@ export const grooves = z.looseObject({
       shows: z.boolean().optional(),
     }),
   ),
+  routing: z
+    .looseObject({
+      machine: z.enum(['router table', 'hand router', 'carving machine']),
+      lines: z.array(z.string()),
+    })
+    .optional(),
   passes: z.array(
     z.looseObject({
       name: z.string(),

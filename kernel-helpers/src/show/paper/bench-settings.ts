@@ -1,4 +1,5 @@
 import type { CornerLayout } from '../../joints/corner.js';
+import { routerWords } from '../../joints/groove-routing.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import { formatLength } from '../../measure/length.js';
 import { sawnLidWidth } from '../../piece/box/fitted-parts.js';
@@ -6,7 +7,7 @@ import type { SizedBox } from '../../piece/box/sized-box.js';
 import { sizedBox } from '../../piece/box/sized-box.js';
 import type { Brief } from '../../piece/brief.js';
 import type { PiecePart, SizedPiece } from '../../piece/piece.js';
-import type { SurfaceDecision } from '../../record/decisions.js';
+import type { GrooveDecision, SurfaceDecision } from '../../record/decisions.js';
 import { chalkMarks } from '../../stock/cutting/chalk-marks.js';
 import { finish as finishType } from '../../surface/finish/finishes.js';
 import { glue as glueType } from '../../surface/finish/glues.js';
@@ -36,7 +37,7 @@ export function benchSettings(decided: {
   piece: SizedPiece;
   stock: { boards: { mark: string }[]; sheets: { mark: string }[] } & Milled;
   joint?: { layout: CornerLayout; firstBoards: string };
-  grooves?: { runs: GrooveRun[]; passes: { name: string; cutter: number; fences: number[]; depths: number[] }[] };
+  grooves?: GrooveDecision;
   lid?: { fittedWidth: number; fittingMoisture: number; fittedTongue: number };
   finish: string;
   surface?: Surface;
@@ -93,10 +94,7 @@ export function benchSettings(decided: {
         ({ board, groove, fromBottom, width, depth }) =>
           `${board}, ${groove}: ${length(fromBottom)} from the lower edge, ${length(width)} high, ${length(depth)} deep`,
       ),
-      ...(grooves?.passes ?? []).map(
-        ({ name, cutter, fences, depths }) =>
-          `${name}, cutter of ${length(cutter)}: fence ${fences.map(length).join(', then ')} from the near side of the cutter; raise it to ${depths.map(length).join(', then ')}`,
-      ),
+      ...(grooves ? routing(grooves, length) : []),
       'chisel the stopped ends square',
       ...loweredFront(box, length),
     ],
@@ -119,6 +117,19 @@ function stops(runs: readonly GrooveRun[], length: Length): string[] {
       ? `${board}, ${groove}: through at both ends`
       : `${board}, ${groove}: from ${length(from)} to ${length(to)}${board === 'side' ? ' from the front end, the two sides mirrored' : ''}`,
   );
+}
+
+/** How each groove is set up, and which way work or router goes. */
+function routing({ passes, routing }: GrooveDecision, length: Length): string[] {
+  const { machine = 'router table', lines = [] } = routing ?? {};
+  const { setting } = routerWords(machine);
+  return [
+    ...passes.map(
+      ({ name, cutter, fences, depths }) =>
+        `${name}, bit of ${length(cutter)}: ${setting(fences.map(length).join(', then '), depths.map(length).join(', then '))}`,
+    ),
+    ...lines,
+  ];
 }
 
 /** The front's upper edge comes down when joint and grooves are cut, and before it is glued in. */
@@ -168,7 +179,7 @@ function letteringWords(
   const last = grades.outside.at(-1) ?? '';
   const before = grades.outside.slice(0, -1);
   const bit = (of: NonNullable<typeof handleBit>) =>
-    `${handle}: round bit of ${length(of.radius)} radius, ${length(of.depth)} ${handle === 'raised pull' ? 'down all around it' : 'deep'} in ${of.passes} ${of.passes === 1 ? 'pass' : 'passes'}; its place is in the table of sheet 08`;
+    `${handle}: round bit of ${length(2 * of.radius)}, ${length(of.depth)} ${handle === 'raised pull' ? 'down all around it' : 'deep'} in ${of.passes} ${of.passes === 1 ? 'pass' : 'passes'}; its place is in the table of sheet 08`;
   return [
     ...(before.length > 0 ? [`sand the lid's top first: ${before.join(', then ')}`] : []),
     'mark the middle line of the lid, carry it onto both ends, and mark which end is the front: all places are from them',

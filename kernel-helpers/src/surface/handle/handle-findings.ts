@@ -1,3 +1,4 @@
+import { passDepth as bitPassDepth, passDepthFinding } from '../../joints/pass-depth.js';
 import type { Finding } from '../../measure/finding.js';
 import { judge, rounding, tape } from '../../measure/verdict.js';
 import { leastUnder } from '../lettering/lettering-findings.js';
@@ -20,14 +21,14 @@ export function handleFindings(
   handle: Omit<Handle, 'findings'>,
   limits: { margin: number; passDepth: number; milled?: number | undefined; lettering?: Extent | undefined },
 ): Finding[] {
-  const { kind, extent, field, bitRadius, remaining, depth, height, chord, lidStock } = handle;
+  const { kind, extent, field, bitDiameter, remaining, depth, height, chord, lidStock } = handle;
   const { margin, passDepth, milled = lidStock, lettering } = limits;
   const raised = kind === 'raised pull';
   const width = extent.right - extent.left;
-  const grip = raised ? height - bitRadius : depth;
+  const grip = raised ? height - bitDiameter / 2 : depth;
   const needed = raised ? finger.pull - 1 / 8 : finger.hold;
   const roomy = raised
-    ? width - 2 * bitRadius >= finger.along - rounding
+    ? width - bitDiameter >= finger.along - rounding
     : chord >= finger.across - rounding && (kind === 'thumb notch' || width >= finger.along - rounding);
   const edge = Math.min(extent.left, field.width - extent.right, extent.front, field.length - extent.back);
   const findings: Finding[] = [
@@ -45,11 +46,11 @@ export function handleFindings(
       rule: 'room for a finger',
       verdict: judge(roomy && grip >= needed - rounding, 'watch'),
       figures: raised
-        ? `${tape(width - 2 * bitRadius)} wide, ${tape(grip)} of upright wall over its cove`
+        ? `${tape(width - bitDiameter)} wide, ${tape(grip)} of upright wall over its cove`
         : `${tape(chord)} ${kind === 'scoop' ? 'front to back' : 'side to side'} and ${tape(depth)} deep, its wall leans at ${handle.wallAngle.toFixed(0)} degrees`,
       reason: 'a fingertip needs something to push against; a shallow, flat hollow lets it slip',
       change: raised
-        ? `height at least ${tape(bitRadius + finger.pull - 1 / 8)}, width at least ${tape(finger.along)}`
+        ? `height at least ${tape(bitDiameter / 2 + finger.pull - 1 / 8)}, width at least ${tape(finger.along)}`
         : `at least ${tape(finger.across)} across and ${tape(finger.hold)} deep: a larger bit, or deeper`,
     },
     {
@@ -59,14 +60,13 @@ export function handleFindings(
       reason: 'beyond the shoulder there is only the tongue, and the groove that holds it',
       change: 'make it smaller, or move it toward the middle',
     },
-    {
+    passDepthFinding({
       rule: 'depth of one pass of the core-box bit',
-      verdict: judge(passDepth <= bitRadius + rounding, 'stop'),
-      absolute: 'unsafe',
-      figures: `${tape(passDepth)} in one pass with a bit of ${tape(2 * bitRadius)}; ${handle.passes} passes`,
-      reason: 'deeper than half its diameter at once, a round bit pulls itself in and tears the grain',
-      change: `passDepth at most ${tape(bitRadius)}`,
-    },
+      step: passDepth,
+      bit: bitPassDepth(bitDiameter, 'pointed'),
+      field: 'passDepth',
+      passes: handle.passes,
+    }),
   ];
   if (lettering) {
     const gap = between(extent, lettering);

@@ -18,8 +18,8 @@ export type HandleKind = 'scoop' | 'raised pull' | 'thumb notch';
 export interface HandleInput {
   box: SizedBox;
   kind: HandleKind;
-  /** Radius of the core-box bit. */
-  bitRadius?: string | number;
+  /** Diameter of the core-box bit. */
+  bitDiameter?: string | number;
   /** Scoop and notch: depth below the lid's top. Pull: height above it. */
   depth?: string | number;
   height?: string | number;
@@ -42,7 +42,7 @@ export interface HandleInput {
 export interface Handle {
   kind: HandleKind;
   field: LidField;
-  bitRadius: number;
+  bitDiameter: number;
   /** Scoop and notch: below the lid's top; pull: 0. */
   depth: number;
   /** Pull: above the lid's top; else 0. */
@@ -69,7 +69,7 @@ const place = size({ least: 0, most: 40, why: 'middle of the handle from the fro
 
 const fields = z.strictObject({
   kind: oneOf(['scoop', 'raised pull', 'thumb notch'], 'what takes hold of the lid'),
-  bitRadius: size({ least: 1 / 8, most: 1.5, why: 'radius of the core-box bit' }).default(0.5),
+  bitDiameter: size({ least: 1 / 4, most: 3, why: 'diameter of the core-box bit' }).default(1),
   depth: size({ least: 1 / 32, most: 2, why: "below the lid's top" }).default(0.25),
   height: size({ least: 1 / 8, most: 3, why: "of a pull above the lid's top" }).default(0.5),
   width: size({ least: 1 / 4, most: 24, why: 'side to side' }).optional(),
@@ -96,15 +96,16 @@ export function layOutHandle(input: HandleInput): Handle {
   const { box, lettering, ...typed } = input;
   const read = readParameters(fields, { ...typed });
   const field = lidField(box);
-  const { kind, bitRadius, passDepth } = read;
+  const { kind, bitDiameter, passDepth } = read;
+  const R = bitDiameter / 2;
   const cut = kind === 'raised pull' ? 0 : read.depth;
-  const chord = evaluate(chordFormula, { R: bitRadius, d: kind === 'raised pull' ? bitRadius : cut });
+  const chord = evaluate(chordFormula, { R, d: kind === 'raised pull' ? R : cut });
   const shape = shapes[kind](read, chord, field);
   const handle = {
-    ...{ kind, field, bitRadius, chord, depth: cut },
+    ...{ kind, field, bitDiameter, chord, depth: cut },
     height: kind === 'raised pull' ? read.height : 0,
     ...shape,
-    wallAngle: kind === 'raised pull' ? 90 : evaluate(wallFormula, { R: bitRadius, d: cut }),
+    wallAngle: kind === 'raised pull' ? 90 : evaluate(wallFormula, { R, d: cut }),
     remaining: field.thickness - cut,
     lidStock: field.thickness + (kind === 'raised pull' ? read.height : 0),
     passes: Math.ceil((kind === 'raised pull' ? read.height : cut) / passDepth - 1e-9),
@@ -143,7 +144,7 @@ const shapes: Record<HandleKind, (read: Read, chord: number, field: LidField) =>
     const travel = read.length ?? 1;
     const x = field.width / 2;
     const middle = read.middleFromFront ?? chord / 2 + 0.5;
-    const [R, d] = [read.bitRadius, read.depth];
+    const [R, d] = [read.bitDiameter / 2, read.depth];
     // The bit rises as it goes back, so its round bottom leaves a floor that touches each of its places a little behind its middle.
     const rise = Math.atan(d / travel);
     const end = middle + (d - R + R / Math.cos(rise)) / Math.tan(rise);
@@ -167,12 +168,12 @@ const shapes: Record<HandleKind, (read: Read, chord: number, field: LidField) =>
   'raised pull'(read, _chord, field) {
     const width = read.width ?? Math.min(2, field.width / 2);
     const length = read.length ?? 0.5;
-    const middle = read.middleFromFront ?? length / 2 + read.bitRadius + 0.5;
+    const middle = read.middleFromFront ?? length / 2 + read.bitDiameter / 2 + 0.5;
     const x = field.width / 2;
-    const foot = read.bitRadius;
+    const foot = read.bitDiameter / 2;
     if (foot > read.height)
       throw new ShopError(
-        `bitRadius: ${tape(foot)} given; possible: at most ${tape(read.height)} (the cove around the foot is no higher than the pull)`,
+        `bitDiameter: ${tape(read.bitDiameter)} given; possible: at most ${tape(2 * read.height)} (the cove around the foot is no higher than the pull)`,
       );
     const cove = Array.from({ length: 13 }, (_, i) => (i * Math.PI) / 24).map(
       (angle): LidPoint => [foot - foot * Math.sin(angle), field.thickness + foot - foot * Math.cos(angle)],
@@ -200,7 +201,8 @@ const shapes: Record<HandleKind, (read: Read, chord: number, field: LidField) =>
 };
 
 /** The round bottom of a cut, front to back. */
-function hollow(middle: number, chord: number, { bitRadius: R, depth }: Read, top: number): LidPoint[] {
+function hollow(middle: number, chord: number, { bitDiameter, depth }: Read, top: number): LidPoint[] {
+  const R = bitDiameter / 2;
   const deep = Math.min(depth, R);
   const half = Math.asin(Math.min(1, chord / (2 * R)));
   const arc = Array.from({ length: 25 }, (_, i) => -half + (i * half) / 12).map(

@@ -1,3 +1,4 @@
+import { passDepth as bitPassDepth, passDepthFinding } from '../../joints/pass-depth.js';
 import type { Finding } from '../../measure/finding.js';
 import { evaluate } from '../../measure/formula.js';
 import { judge, rounding, tape } from '../../measure/verdict.js';
@@ -38,15 +39,12 @@ export function letteringFindings(
       reason: 'a bit sunk past its cutting edges rubs with its shank: it burns, and can snap or kick',
       change: `take a bit of at least ${tape(Math.ceil(width * 8) / 8)}, or set a depth limit`,
     },
-    {
+    passDepthFinding({
       rule: 'depth of one pass',
-      verdict: judge(passDepth <= bitDiameter / 2 + rounding, 'stop'),
-      absolute: 'unsafe',
-      figures: `${tape(passDepth)} in one pass with a bit of ${tape(bitDiameter)}`,
-      reason:
-        'a V-bit cuts with its whole side: more than half its diameter at once pulls at the work and tears the edge',
-      change: `passDepth at most ${tape(bitDiameter / 2)}`,
-    },
+      step: passDepth,
+      bit: bitPassDepth(bitDiameter, 'pointed'),
+      field: 'passDepth',
+    }),
     {
       rule: 'strokes that survive sanding',
       verdict: judge(lettering.area / lettering.pathLength >= 1 / 64, 'watch'),

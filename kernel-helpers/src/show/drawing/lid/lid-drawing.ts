@@ -85,7 +85,8 @@ export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, optio
 }
 
 /** Outline of a cut or a pull as it looks from above. @internal */
-export function handleShapes({ kind, extent, toolpath, chord, bitRadius }: Handle): Shape[] {
+export function handleShapes({ kind, extent, toolpath, chord, bitDiameter }: Handle): Shape[] {
+  const bitRadius = bitDiameter / 2;
   const { left, right, front, back } = extent;
   if (!toolpath) {
     const foot = { points: rectangle([left, right], [front, back]), type: 'thin', fill: 'none' } as const;

@@ -118,7 +118,7 @@ function handleView(handle: Handle, show: (inches: number) => string): View {
     ],
     dimensions: [...along, ...levels],
     notes: [
-      `core-box bit, radius ${show(handle.bitRadius)}, ${handle.passes} passes; the broken line is the top of the tongue at the lid's edges`,
+      `core-box bit of ${show(handle.bitDiameter)}, ${handle.passes} passes; the broken line is the top of the tongue at the lid's edges`,
     ],
   };
 }
