@@ -106,6 +106,7 @@ export { cautions } from './show/tables/cautions.js';
 export { cutTable, partTable, setUpTable } from './show/tables/cut-plan-tables.js';
 export { findingList } from './show/tables/finding-list.js';
 export { lidPlaces } from './show/tables/lid-places.js';
+export { panelTable } from './show/tables/panel-table.js';
 export { partLabels } from './show/tables/part-labels.js';
 export { pieceCard } from './show/tables/piece-card.js';
 export { progressTable } from './show/tables/progress-table.js';
@@ -130,6 +131,7 @@ export { setUps } from './stock/cutting/set-ups.js';
 export { readSheets, sheetParts } from './stock/cutting/sheet-goods.js';
 export { bowFormula, reachFormula } from './stock/milling/flattening.js';
 export { millingLoss } from './stock/milling/milling-loss.js';
+export { milledThickness, panelBoardsFormula, panelBoardWidthFormula } from './stock/milling/panels.js';
 export { roughCut } from './stock/milling/rough-cut.js';
 export { trimmedBoards } from './stock/milling/trimmed-boards.js';
 // surface/
@@ -137,6 +139,13 @@ export { finish } from './surface/finish/finishes.js';
 export { planFinishing } from './surface/finish/finishing.js';
 export { glue } from './surface/finish/glues.js';
 export { planGluing } from './surface/finish/gluing.js';
+export {
+  clampForceFormula,
+  clampSpacingFormula,
+  panelDecision,
+  panelPressureFormula,
+  planPanelGluing,
+} from './surface/finish/panel-gluing.js';
 export { planSanding, sandedFormula } from './surface/finish/sanding.js';
 export { layOutHandle } from './surface/handle/handle.js';
 export { chordFormula } from './surface/handle/handle-formulas.js';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { allOperations, countWork, operationIds } from '../../kernel-helpers/src/money/operations.js';
 import { cautions } from '../../kernel-helpers/src/show/tables/cautions.js';
+import { roughCut } from '../../kernel-helpers/src/stock/milling/rough-cut.js';
 import { box, dovetails, fingers, keyedMitre, rabbet } from './a-box.js';
 
 const work = { piece: box, boards: 2, letters: 7, coats: 3 };
@@ -39,6 +40,23 @@ describe('counts of a box', () => {
     ['rabbets', rabbet, { tail: 0, finger: 0, mitre: 0, key: 0, rabbet: 4 }],
   ])('hold the pieces of %s and of no other joint', (_, joint, expected) => {
     expect(countWork({ ...work, joint })).toMatchObject(expected);
+  });
+
+  it('count each board of a panel as milled by itself, its joints, and the panel once more when it is flattened', () => {
+    const counts = (widest: string) => {
+      const { panels } = roughCut({ parts: box.parts, widestBoard: '3 in', planer: { widest } });
+      const { panel, ...rest } = countWork({ ...work, joint: dovetails, panels });
+      return { panels, panel, ...rest };
+    };
+    const glued = counts('12 in');
+    const boards = glued.panels.reduce((sum, { count, boards: each }) => sum + count * each, 0);
+    const parts = glued.panels.reduce((sum, { count }) => sum + count, 0);
+    expect(parts).toBe(5);
+    expect(glued['solid part']).toBe(boards);
+    expect(glued['edge joint']).toBe(boards - parts);
+    expect(glued).toMatchObject({ panel: 5, 'square foot by hand': 0, part: 6, tail: 12 });
+    expect(counts('3 in')).toMatchObject({ panel: 0 });
+    expect(counts('3 in')['square foot by hand']).toBeGreaterThan(0);
   });
 
   it('count letters by hand or the minutes of a cutter, not both', () => {

@@ -66,7 +66,8 @@ describe('a solid top', () => {
 
   it('worked by hand, 48 by 30', () => {
     const top = sizeSolidTop(usual);
-    expect(sizes(top)).toEqual([['top board', 5, 48, 6]]); // 30 / 6
+    expect(sizes(top)).toEqual([['top', 1, 48, 30]]);
+    expect(top.parts[0]?.boards).toBe(5); // 30 / 6
     expect(top.travel.outward).toBeCloseTo(13 * wettest, 4); // 15 - 2 from the middle
     expect(sizeSolidTop({ ...usual, fixed: 'edge' }).travel.outward).toBeCloseTo(28 * wettest, 4);
     expect(sizeSolidTop({ ...usual, slot: '1/4 in' }).findings[0]?.verdict).toBe('stop');

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { estimateHours } from '../../kernel-helpers/src/money/hours.js';
 import { countWork } from '../../kernel-helpers/src/money/operations.js';
 import { pertMoments } from '../../kernel-helpers/src/money/pert.js';
+import { roughCut } from '../../kernel-helpers/src/stock/milling/rough-cut.js';
 import { benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
 import { criticalPath } from '../../kernel-helpers/src/time/critical-path.js';
 import { box, dovetails, fingers, keyedMitre, rabbet } from '../money/a-box.js';
@@ -28,6 +29,20 @@ describe('steps at the bench', () => {
     expect(of('finish-3')?.wait?.days[1]).toBe(7);
     expect(of('hand-over')?.after).toEqual(['finish-3']);
     expect(of('cut-joint')?.wait).toBeUndefined();
+  });
+
+  it('let the glue of panels cure before they are flattened, and only then cut anything to size', () => {
+    const { panels } = roughCut({ parts: box.parts, widestBoard: '3 in' });
+    const glued = benchSteps({
+      counts: countWork({ ...work, joint: dovetails, panels }),
+      waits: { ...waits, panel: 2 },
+    });
+    const step = (id: string) => glued.find((each) => each.id === id);
+    expect(step('edge-joints')?.wait?.days).toEqual([2, 2, 2]);
+    expect(step('flatten-panels')?.after).toEqual(['edge-joints']);
+    expect(step('final-size')?.after).toContain('flatten-panels');
+    expect(of('edge-joints'), 'nothing is glued up where no part is wide').toBeUndefined();
+    expect(of('final-size')?.after).toEqual(['flatten-and-thickness']);
   });
 
   it('say what is counted, in words', () => {

@@ -54,7 +54,7 @@ const fields = z.object(simulationFields);
  * @param estimate.operations  in working order; those of a box unless told otherwise
  * @param estimate.seed  the same seed gives the same figures; 1 unless told otherwise
  * @returns hours; mean and deviation in closed form, the rest simulated
- * @throws ShopError  a count that is missing, below zero or no number
+ * @throws ShopError  a count that is below zero or no number
  * @see {@link pertMean}, {@link pertVariance}
  */
 export function estimateHours(estimate: {
@@ -93,14 +93,14 @@ export function estimateHours(estimate: {
 }
 
 function countOf(counts: Counts, per: CountUnit): number {
-  const count = counts[per];
+  const { [per]: count = 0 } = counts;
   if (!(count >= 0 && count < Infinity))
     throw new ShopError(`counts: ${count} ${per} given; possible: a number of zero or more`);
   return count;
 }
 
 function hoursOf({ id, name, per, setUp, each }: Operation, counts: Counts): OperationHours {
-  const count = counts[per];
+  const count = countOf(counts, per);
   const minutes = setUp.map((point, i) => point + count * (each[i] as number)) as ThreePoints;
   const { mean, deviation } = pertMoments(minutes);
   return { id, name, count, per, minutes, mean: mean / 60, deviation: deviation / 60 };

@@ -7,10 +7,11 @@ import type { RabbetLayout } from '../joints/rabbet.js';
 import { dataTable } from '../measure/data-file.js';
 import { amount, readParameters } from '../measure/parameters.js';
 import type { SizedPiece } from '../piece/piece.js';
+import { type Panel, panelCounts } from '../stock/milling/panels.js';
 import type { ThreePoints } from './pert.js';
 
-/** @internal */
-export const countUnits = [
+/** What every piece counts, some of it none. @internal */
+export const countsOfAll = [
   'piece',
   'board',
   'part',
@@ -32,17 +33,24 @@ export const countUnits = [
   'edge joint',
 ] as const;
 
+/** What only a piece counts that has panels: those the planer takes, and the faces of those it does not. @internal */
+export const countsOfPanels = ['panel', 'square foot by hand'] as const;
+
+/** @internal */
+export const countUnits = [...countsOfAll, ...countsOfPanels] as const;
+
 /** What operations are counted by. */
 export type CountUnit = (typeof countUnits)[number];
 
 /** How many of each. */
-export type Counts = Record<CountUnit, number>;
+export type Counts = Record<(typeof countsOfAll)[number], number> &
+  Partial<Record<(typeof countsOfPanels)[number], number>>;
 
-const waits = ['settle', 'rest', 'glue', 'recoat', 'cure'] as const;
+const waits = ['settle', 'rest', 'panel', 'glue', 'recoat', 'cure'] as const;
 
 /**
- * What has to pass by itself: boards that settle in the shop's air, milled parts that rest, glue, a coat before the next,
- * the last coat.
+ * What has to pass by itself: boards that settle in the shop's air, milled parts that rest, glue in a panel that is flattened
+ * afterwards, glue elsewhere, a coat before the next, the last coat.
  */
 export type Waiting = (typeof waits)[number];
 
@@ -52,6 +60,8 @@ export const operationIds = [
   'rough-cut',
   'flatten-and-thickness',
   'edge-joints',
+  'flatten-panels',
+  'flatten-by-hand',
   'final-size',
   'lay-out-joint',
   'cut-joint',
@@ -135,6 +145,7 @@ const workFields = z.object({
  *
  * @param work.piece  a box or any other sized piece
  * @param work.joint  the layout of one corner, where the piece has one: dovetails, fingers, keyed mitre or rabbet
+ * @param work.panels  parts that are glued up, see `panelsOf`: each of their boards is milled as a solid part
  * @param work.boards  boards bought
  * @param work.letters  letters and figures cut by hand; none where a cutter carves them
  * @param work.carvingMinutes  minutes that a cutter takes for the lettering
@@ -146,15 +157,17 @@ const workFields = z.object({
 export function countWork(work: {
   piece: Pick<SizedPiece, 'parts' | 'counts'>;
   joint?: JointLayout | undefined;
+  panels?: readonly Panel[] | undefined;
   boards: number;
   letters?: number;
   carvingMinutes?: number;
   coats: number;
 }): Counts {
-  const { piece, joint } = work;
+  const { piece, joint, panels = [] } = work;
   const { boards, letters, carvingMinutes, coats } = readParameters(workFields, { ...work });
   const wood = piece.parts.filter(({ material }) => material === 'wood');
   const plywood = piece.parts.filter(({ material }) => material === 'plywood');
+  const glued = panelCounts(panels);
   const number = (parts: typeof wood) => parts.reduce((sum, { count }) => sum + count, 0);
   const squareFeet = (parts: typeof wood) =>
     parts.reduce((sum, { count, length, width }) => sum + (count * length * width) / 144, 0);
@@ -162,7 +175,7 @@ export function countWork(work: {
     piece: 1,
     board: boards,
     part: number(piece.parts),
-    'solid part': number(wood),
+    'solid part': number(wood) + panels.reduce((sum, { count, boards: each }) => sum + count * (each - 1), 0),
     corner: piece.counts.corner,
     ...(joint ? jointCounts(joint) : noJoint),
     // A drawer has tails of its own, counted where it is sized.
@@ -170,7 +183,8 @@ export function countWork(work: {
     groove: piece.counts.groove,
     lid: piece.counts.lid,
     tenon: piece.counts.tenon,
-    'edge joint': piece.counts.edgeJoint,
+    'edge joint': glued.edgeJoints,
+    ...(panels.length > 0 ? { panel: glued.byPlaner, 'square foot by hand': glued.squareFeetByHand } : {}),
     letter: carvingMinutes > 0 ? 0 : letters,
     'carving minute': carvingMinutes,
     'square foot inside': squareFeet(wood) + 2 * squareFeet(plywood),

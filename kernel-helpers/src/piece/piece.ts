@@ -15,6 +15,8 @@ export interface PiecePart {
   grain: 'front to back' | 'side to side' | 'upright' | 'none';
   /** Width it is milled and jointed at, where it is lowered afterwards: the front of a box with a sliding lid. */
   widthBefore?: number;
+  /** Boards that it is glued up from, where that is decided with its size. */
+  boards?: number;
   note: string;
 }
 
@@ -34,7 +36,7 @@ export interface SizedPiece extends Piece {
   /** The part that the year moves most, and its thickness. */
   moving: { part: string; thickness: number };
   /** What the hours count on it besides its parts and their faces. */
-  counts: { corner: number; tail: number; groove: number; lid: number; tenon: number; edgeJoint: number };
+  counts: { corner: number; tail: number; groove: number; lid: number; tenon: number };
   /** The figures to remember it by, for its card. */
   summary: { what: string; sizes: number[] }[];
   /** How the part that was fitted here moves in its place; a box's lid is fitted in a sheet of its own. */
@@ -42,4 +44,4 @@ export interface SizedPiece extends Piece {
 }
 
 /** Counts of nothing, to be filled with what a piece has. @internal */
-export const noCounts: SizedPiece['counts'] = { corner: 0, tail: 0, groove: 0, lid: 0, tenon: 0, edgeJoint: 0 };
+export const noCounts: SizedPiece['counts'] = { corner: 0, tail: 0, groove: 0, lid: 0, tenon: 0 };

@@ -15,6 +15,7 @@ import type { Board } from '../stock/boards/boards.js';
 import type { CutPlan } from '../stock/cut-plan/plan.js';
 import type { MillingLoss } from '../stock/milling/milling-loss.js';
 import type { RoughCut } from '../stock/milling/rough-cut.js';
+import type { GluedPanels } from '../surface/finish/panel-gluing.js';
 import type { HandleKind } from '../surface/handle/handle.js';
 import type { Schedule } from '../time/schedule.js';
 import type { MonthOfAir } from '../wood/air/air.js';
@@ -51,7 +52,8 @@ export interface GrooveDecision {
 export interface StockDecision
   extends Omit<MillingLoss, 'findings'>,
     Pick<RoughCut, 'rough' | 'toCut'>,
-    Partial<Pick<RoughCut, 'planer' | 'jointer'>> {
+    Partial<Pick<RoughCut, 'planer' | 'jointer'>>,
+    Partial<GluedPanels> {
   /** Those used, in hand or bought. */
   boards: Board[];
   plan: CutPlan;

@@ -25,11 +25,15 @@ export interface BenchStep {
 }
 
 /** Days that pass by themselves: one number, or least, likely and most. Half a day is 0.5. */
-export type WaitingDays = { [what in Waiting]: number | ThreePoints };
+export type WaitingDays = { [what in Exclude<Waiting, 'panel'>]: number | ThreePoints } & {
+  /** A day unless told otherwise. */
+  panel?: number | ThreePoints;
+};
 
 const waitWords: Record<Waiting, string> = {
   settle: 'boards settle in the air of the shop',
   rest: 'parts rest stickered after the first cuts',
+  panel: 'the glue of the panels cures, and its water leaves the joints',
   glue: 'glue cures',
   recoat: 'the coat dries',
   cure: 'the finish cures',
@@ -44,7 +48,10 @@ const waiting: z.ZodType<ThreePoints> = z.union(
   ],
   { error: 'possible: a number of days from 0 to 3650, or least, likely and most, rising' },
 );
-const waitingFields = z.strictObject({ settle: waiting, rest: waiting, glue: waiting, recoat: waiting, cure: waiting });
+const waitingFields = z.strictObject({
+  ...{ settle: waiting, rest: waiting, glue: waiting, recoat: waiting, cure: waiting },
+  panel: waiting.default([1, 1, 1]),
+});
 
 /**
  * The steps of a piece in working order: what is counted on it, how long hands are at it, what waits for what. Finish

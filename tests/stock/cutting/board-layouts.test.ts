@@ -5,6 +5,7 @@ import { boardLayouts } from '../../../kernel-helpers/src/stock/cutting/board-la
 import { offcutBoards } from '../../../kernel-helpers/src/stock/cutting/offcuts.js';
 import { setUps } from '../../../kernel-helpers/src/stock/cutting/set-ups.js';
 import { readPlaner } from '../../../kernel-helpers/src/stock/milling/planer.js';
+import { roughCut } from '../../../kernel-helpers/src/stock/milling/rough-cut.js';
 import { trimmedBoards } from '../../../kernel-helpers/src/stock/milling/trimmed-boards.js';
 import { handMade, kerf, planOf, sawnAtRandom } from '../hand-made-plan.js';
 
@@ -109,9 +110,11 @@ describe('the list by set-up', () => {
     }));
     const partOf = Object.fromEntries(rough.map(({ name }) => [name, name]));
     expect(
-      setUps({ layouts: [], cut: { rough, toCut: { blanks, parts: [], partOf }, planer: readPlaner() }, kerf }).map(
-        ({ machine, setting, pieces }) => [machine, setting, ...pieces],
-      ),
+      setUps({
+        layouts: [],
+        cut: { rough, panels: [], toCut: { blanks, parts: [], partOf }, planer: readPlaner() },
+        kerf,
+      }).map(({ machine, setting, pieces }) => [machine, setting, ...pieces]),
     ).toEqual([
       ['planer', 0.625, 'side'],
       ['planer', 0.5, 'lid', 'box lid'],
@@ -121,6 +124,28 @@ describe('the list by set-up', () => {
       ['crosscut stop', 10, 'lid'],
       ['crosscut stop', 9, 'box lid'],
     ]);
+  });
+
+  it('planes the boards of a panel over, leaves their edges to the jointer, and brings the panel to thickness before its width', () => {
+    const shelf = {
+      ...{ name: 'shelf', count: 2, length: 30, width: 11, thickness: 0.75 },
+      ...{ material: 'wood' as const, grain: 'side to side' as const, note: '' },
+    };
+    const cut = roughCut({ parts: [shelf], widestBoard: 6 });
+    expect(
+      setUps({ layouts: [], cut, kerf }).map(({ machine, setting, pieces }) => [machine, setting, pieces.at(-1)]),
+    ).toEqual([
+      ['planer', 0.8125, 'shelf board'],
+      ['planer', 0.75, 'shelf, 2 pieces'],
+      ['rip fence', 11, 'shelf, 2 pieces'],
+      ['crosscut stop', 30, 'shelf, 2 pieces'],
+    ]);
+    const wide = roughCut({ parts: [shelf], widestBoard: 6, planer: { widest: 11 } });
+    const planed = setUps({ layouts: [], cut: wide, kerf }).filter(({ machine }) => machine === 'planer');
+    expect(
+      planed.map(({ setting }) => setting),
+      'never fed a panel wider than the planer',
+    ).toEqual([0.8125]);
   });
 });
 

@@ -12,47 +12,29 @@ export function sawnLidWidth({ fittedWidth }: { fittedWidth: number }): number {
 }
 
 const fields = z.object({
-  widestBoard: size({ least: 1, most: 36, why: 'widest part cut from one board' }).default(36),
   lidStock: size({ least: 1 / 8, most: 6, why: 'thickness the lid is milled to before its handle' }).optional(),
 });
 
 /**
  * The parts of a piece as they are cut: its lid 1/16 in wider than its own sheet settled, to be planed off when it is fitted, and
- * as thick as its handle needs; parts wider than any board as the boards they are glued up from, all of one width.
+ * as thick as its handle needs.
  *
  * @param cut.piece  the decision `sizing`
  * @param cut.lid  the decision `lid`; nothing where the piece has none
- * @param cut.widestBoard  widest part cut from one board, text or in; 36 in unless told otherwise
  * @param cut.lidStock  thickness the lid is milled to, text or in; as sized unless told otherwise
  * @returns finished sizes, in
- * @throws ShopError  a width that is not possible
+ * @throws ShopError  a thickness that is not possible
  */
 export function fittedParts(cut: {
   piece: Pick<SizedPiece, 'parts'>;
   lid?: { fittedWidth: number } | undefined;
-  widestBoard?: number | string;
   lidStock?: number | string | undefined;
 }): PiecePart[] {
   const { piece, lid, ...typed } = cut;
-  const { widestBoard, lidStock } = readParameters(fields, typed);
+  const { lidStock } = readParameters(fields, typed);
   return piece.parts
     .map((part) => (part.name === 'lid' && lid ? { ...part, width: sawnLidWidth(lid) } : part))
-    .map((part) => (part.name === 'lid' && lidStock ? { ...part, thickness: lidStock } : part))
-    .map((part) => (part.material === 'wood' ? gluedUp(part, widestBoard) : part));
-}
-
-function gluedUp(part: PiecePart, widest: number): PiecePart {
-  const { widthBefore, ...rest } = part;
-  const width = widthBefore ?? part.width;
-  const boards = Math.ceil(width / widest - 1e-9);
-  if (boards <= 1) return part;
-  return {
-    ...rest,
-    name: part.name.replace(/( board)?$/, ' board'),
-    count: part.count * boards,
-    width: width / boards,
-    note: `${boards} glued edge to edge make one ${part.name}; ${part.note}`,
-  };
+    .map((part) => (part.name === 'lid' && lidStock ? { ...part, thickness: lidStock } : part));
 }
 
 /** A box with its lid as wide, and its tongue as thick, as the lid's own sheet settled them: for what is cut into the lid. */

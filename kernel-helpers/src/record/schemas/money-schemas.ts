@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { countUnits } from '../../money/operations.js';
+import { countsOfAll, countUnits } from '../../money/operations.js';
 import { money, nonNegative } from './values.js';
 
 const hours = { mean: nonNegative, deviation: nonNegative };
@@ -23,7 +23,9 @@ export const quote = z.looseObject({
     p95: nonNegative,
     byOperation: z.array(operation).optional(),
   }),
-  counts: z.looseRecord(z.enum(countUnits), nonNegative),
+  counts: z
+    .looseRecord(z.enum(countsOfAll), nonNegative)
+    .and(z.looseObject({ panel: nonNegative.optional(), 'square foot by hand': nonNegative.optional() })),
   cost: z.looseObject({
     lines: z.array(z.looseObject({ what: z.string(), how: z.string(), amount: money })),
     total: money,

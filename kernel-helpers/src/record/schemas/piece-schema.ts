@@ -10,6 +10,7 @@ const part = {
   thickness: nonNegative,
   material: z.enum(['wood', 'plywood']),
   widthBefore: nonNegative.optional(),
+  boards: z.int().min(1).optional(),
   note: z.string(),
 };
 const count = z.int().min(0);
@@ -17,7 +18,7 @@ const count = z.int().min(0);
 const sizedPiece = {
   overall: z.looseObject({ length: nonNegative, width: nonNegative, height: nonNegative }),
   moving: z.looseObject({ part: z.string(), thickness: nonNegative }),
-  counts: z.looseObject({ corner: count, tail: count, groove: count, lid: count, tenon: count, edgeJoint: count }),
+  counts: z.looseObject({ corner: count, tail: count, groove: count, lid: count, tenon: count }),
   summary: z.array(z.looseObject({ what: z.string(), sizes: z.array(nonNegative) })),
   fit: z.looseObject({ ...seasonalFit, findings: z.array(findingSchema) }).optional(),
   findings: z.array(findingSchema),

@@ -59,6 +59,27 @@ const milled = z.looseObject({
   passes: z.array(z.looseObject({ face: z.enum(['first', 'second']), depth: nonNegative, left: nonNegative })),
 });
 
+const panel = z.looseObject({
+  part: z.string(),
+  count: z.int().min(1),
+  boards: z.int().min(2),
+  edgeJoints: z.int().min(1),
+  board: z.looseObject({ name: z.string(), roughWidth: nonNegative, width: nonNegative }),
+  glued: z.looseObject(size),
+  finished: z.looseObject(size),
+  flattened: z.enum(['by planer', 'by hand']),
+});
+const panelGluing = z.looseObject({
+  glue: z.string(),
+  clampMinutes: nonNegative,
+  cureHours: nonNegative,
+  millilitres: nonNegative,
+  pressure: nonNegative,
+  panels: z.array(
+    z.looseObject({ part: z.string(), clamps: z.int().min(2), spacing: nonNegative, forceEach: nonNegative }),
+  ),
+});
+
 const planer = z.looseObject({
   leastLength: nonNegative,
   leastWidth: nonNegative,
@@ -78,13 +99,21 @@ export const stock = z.looseObject({
   sheets: z.array(board),
   offcuts: z.array(board),
   rough: z.array(
-    z.looseObject({ ...part, called: z.string(), finished: z.looseObject(size), strip: z.boolean().optional() }),
+    z.looseObject({
+      ...part,
+      called: z.string(),
+      finished: z.looseObject(size),
+      panel: z.string().optional(),
+      strip: z.boolean().optional(),
+    }),
   ),
   toCut: z.looseObject({
     parts: z.array(z.looseObject({ ...part, sequence: z.string().optional() })),
     blanks: z.array(blank),
     partOf: z.record(z.string(), z.string()),
   }),
+  panels: z.array(panel).optional(),
+  panelGluing: panelGluing.optional(),
   planer: planer.optional(),
   jointer: jointer.optional(),
   bought: nonNegative,

@@ -11,9 +11,11 @@ import type { GrooveDecision, SurfaceDecision } from '../../record/decisions.js'
 import { chalkMarks } from '../../stock/cutting/chalk-marks.js';
 import { finish as finishType } from '../../surface/finish/finishes.js';
 import { glue as glueType } from '../../surface/finish/glues.js';
+import type { GluedPanels } from '../../surface/finish/panel-gluing.js';
 import type { BenchStepId } from '../../time/bench-steps.js';
 import { moistureExcluding } from '../../wood/drying/moisture-excluding.js';
 import { flatteningLines, type Milled, partingLines, roughCutLines } from './milling-settings.js';
+import { panelSettings } from './panel-settings.js';
 
 /** What is set at the bench, a line each, by the step's id. */
 export type BenchSettings = { [step in BenchStepId]?: string[] };
@@ -35,7 +37,7 @@ type Surface = Pick<
 export function benchSettings(decided: {
   units: Brief['units'];
   piece: SizedPiece;
-  stock: { boards: { mark: string }[]; sheets: { mark: string }[] } & Milled;
+  stock: { boards: { mark: string }[]; sheets: { mark: string }[] } & Milled & Partial<GluedPanels>;
   joint?: { layout: CornerLayout; firstBoards: string };
   grooves?: GrooveDecision;
   lid?: { fittedWidth: number; fittingMoisture: number; fittedTongue: number };
@@ -65,6 +67,7 @@ export function benchSettings(decided: {
           : `${part.count} ${part.name}${part.material === 'plywood' ? ', plywood' : ''}: ${size(part.length, part.widthBefore ?? part.width)}`,
       ),
     ],
+    ...panelSettings(stock, length),
     sanding: [`${insideFaces(parts)}; never the joint or a groove`, ...inOrder(surface?.grades.inside)],
     'clean-up': [
       `plane ends and edges alike${surface && surface.proudAfter > 0 ? `; the ends stay about ${length(surface.proudAfter)} proud once all is sanded` : ''}`,

@@ -1,12 +1,13 @@
 import { ShopError } from '../../measure/shop-error.js';
 import { blankWords, partsIn, rippedWidth } from '../milling/blanks.js';
 import type { MilledBlank } from '../milling/milling-findings.js';
+import type { Panel } from '../milling/panels.js';
 import type { RoughCut } from '../milling/rough-cut.js';
 import type { BoardLayout, NumberedCut } from './board-layouts.js';
 
 /** One setting of a machine, and all that is done while it stands there. In. */
 export interface SetUp {
-  stage: 'rough' | 'resawing' | 'planing' | 'ripping' | 'parting' | 'final';
+  stage: 'rough' | 'resawing' | 'planing' | 'ripping' | 'parting' | 'flattening' | 'final';
   machine: 'crosscut stop' | 'band saw fence' | 'rip fence' | 'planer';
   /** From the blade to the stop or fence, or the thickness. */
   setting: number;
@@ -40,7 +41,7 @@ const same = 1 / 128;
  */
 export function setUps(work: {
   layouts: readonly BoardLayout[];
-  cut?: Pick<RoughCut, 'rough' | 'toCut' | 'planer'>;
+  cut?: Pick<RoughCut, 'rough' | 'toCut' | 'planer' | 'panels'>;
   milled?: readonly Pick<MilledBlank, 'blank' | 'resawn'>[];
   kerf: number;
 }): SetUp[] {
@@ -58,7 +59,8 @@ export function setUps(work: {
     ...(cut ? together(planed(cut)) : []),
     ...(cut ? together(ripped(cut)) : []),
     ...of('parting'),
-    ...(cut ? together(toLength(cut)) : []),
+    ...(cut ? together(flattened(cut)) : []),
+    ...(cut ? together([...toLength(cut), ...trimmed(cut)]) : []),
   ];
 }
 
@@ -73,23 +75,43 @@ function planed({ toCut, planer }: Pick<RoughCut, 'toCut' | 'planer'>): SetUp[] 
   }));
 }
 
-/** Each blank at the width of its parts; where one is narrower than the others, it comes down by itself once they are apart. */
+/** Panels once their glue has cured: those that go through the planer. */
+function flattened({ panels }: Pick<RoughCut, 'panels'>): SetUp[] {
+  return panels
+    .filter(({ flattened: how }) => how === 'by planer')
+    .map((panel) => ({
+      stage: 'flattening',
+      machine: 'planer',
+      setting: panel.finished.thickness,
+      pieces: [panelWords(panel)],
+    }));
+}
+
+/** Panels at the size of their part. */
+function trimmed({ panels }: Pick<RoughCut, 'panels'>): SetUp[] {
+  return panels.flatMap((panel): SetUp[] => [
+    { stage: 'final', machine: 'rip fence', setting: panel.finished.width, pieces: [panelWords(panel)] },
+    { stage: 'final', machine: 'crosscut stop', setting: panel.finished.length, pieces: [panelWords(panel)] },
+  ]);
+}
+
+const panelWords = ({ part, count }: Panel) => (count === 1 ? part : `${part}, ${count} pieces`);
+
+/** Each blank at the width of its parts, but for boards of a panel, whose edges are jointed; where one is narrower than the others, it comes down by itself once they are apart. */
 function ripped(cut: Pick<RoughCut, 'rough' | 'toCut'>): SetUp[] {
-  return cut.toCut.blanks.map((blank) => {
+  return cut.toCut.blanks.flatMap((blank): SetUp[] => {
     const parts = partsIn(blank, cut);
+    if (parts.some(({ panel }) => panel)) return [];
     const strip = parts.every((part) => part.strip);
     const how = strip ? ', as the strip that falls away from the fence: measured from the blade outward' : '';
-    return {
-      stage: 'ripping',
-      machine: 'rip fence',
-      setting: rippedWidth(parts),
-      pieces: [`${blankWords(blank)}${how}`],
-    };
+    const pieces = [`${blankWords(blank)}${how}`];
+    return [{ stage: 'ripping', machine: 'rip fence', setting: rippedWidth(parts), pieces }];
   });
 }
 
 function toLength(cut: Pick<RoughCut, 'rough' | 'toCut'>): SetUp[] {
-  return cut.rough.flatMap((part): SetUp[] => {
+  const single = cut.rough.filter(({ panel }) => !panel);
+  return single.flatMap((part): SetUp[] => {
     const { name, count, finished } = part;
     const pieces = [count === 1 ? name : `${name}, ${count} pieces`];
     const narrower = cut.toCut.blanks

@@ -4,6 +4,7 @@ import type { Board } from '../boards/boards.js';
 import type { Blank } from './blanks.js';
 import type { Flattened } from './flattening.js';
 import { machineFindings } from './machine-findings.js';
+import { panelFindings } from './panels.js';
 import type { PlanerPass } from './planer.js';
 import type { Resawing } from './resawing.js';
 import type { RoughCut } from './rough-cut.js';
@@ -40,6 +41,7 @@ export function millingFindings(judged: Judged): Finding[] {
     ...dryEnough(judged),
     snipeInTheWaste(judged),
     ...machineFindings(judged),
+    ...panelFindings(judged.cut.panels, judged.cut.planer),
   ];
 }
 

@@ -6,6 +6,7 @@ import type { CutPlan } from '../cut-plan/plan.js';
 import { type Blank, partsIn, rippedWidth } from './blanks.js';
 import { flattened } from './flattening.js';
 import { type MilledBlank, millingFindings } from './milling-findings.js';
+import type { Panel } from './panels.js';
 import { planerPasses } from './planer.js';
 import { resawn } from './resawing.js';
 import type { RoughCut } from './rough-cut.js';
@@ -91,12 +92,19 @@ function carries(plan: Pick<CutPlan, 'boards'>, board: Board, blank: Blank): boo
   return blank.parts.every((name) => here.some((part) => part.name === name));
 }
 
-function millingSteps(boards: readonly Board[], { parts, rough, toCut: { blanks, partOf } }: RoughCut): MillingStep[] {
+function millingSteps(
+  boards: readonly Board[],
+  { parts, panels, rough, toCut: { blanks, partOf } }: RoughCut,
+): MillingStep[] {
   const sum = <T>(items: readonly T[], value: (item: T) => number) =>
     items.reduce((total, item) => total + value(item), 0);
   // A blank is cut from the board that the thickest of its parts asks for.
   const soldFor = new Map(rough.map((part) => [part.name, part.thickness]));
   const bought = sum(boards, ({ thickness, width, length }) => (thickness * width * length) / 144);
+  const ripped = sum(
+    blanks,
+    (blank) => (blank.thickness * rippedWidth(partsIn(blank, { rough, toCut: { partOf } })) * blank.length) / 144,
+  );
   const stages: [string, number][] = [
     ['boards as bought', bought],
     ['knots and sapwood left out', bought - sum(boards, (board) => (board.thickness * lostArea(board)) / 144)],
@@ -108,13 +116,10 @@ function millingSteps(boards: readonly Board[], { parts, rough, toCut: { blanks,
       ),
     ],
     ['flattened and thicknessed', sum(blanks, ({ thickness, width, length }) => (thickness * width * length) / 144)],
-    [
-      'ripped to final width',
-      sum(
-        blanks,
-        (blank) => (blank.thickness * rippedWidth(partsIn(blank, { rough, toCut: { partOf } })) * blank.length) / 144,
-      ),
-    ],
+    ['ripped to final width', ripped],
+    ...(panels.length > 0
+      ? ([['panels flattened and ripped to width', ripped - sum(panels, trimmedOff)]] satisfies [string, number][])
+      : []),
     [
       'crosscut to final length',
       sum(
@@ -129,6 +134,12 @@ function millingSteps(boards: readonly Board[], { parts, rough, toCut: { blanks,
     lost: index === 0 ? 0 : (stages[index - 1] as [string, number])[1] - left,
     yield: left / bought,
   }));
+}
+
+/** What comes off the panels of a part between the clamps and their width and thickness, bd ft. */
+function trimmedOff({ count, glued, finished }: Panel): number {
+  const { length, width, thickness } = glued;
+  return (count * length * (width * thickness - finished.width * finished.thickness)) / 144;
 }
 
 function lostArea({ length, width, defects = [], sapwoodLower = 0, sapwoodUpper = 0 }: Board): number {

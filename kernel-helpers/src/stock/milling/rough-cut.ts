@@ -1,7 +1,9 @@
 import * as z from 'zod';
 import { readParameters, size } from '../../measure/parameters.js';
+import { ShopError } from '../../measure/shop-error.js';
 import { rounding } from '../../measure/verdict.js';
 import type { PiecePart } from '../../piece/piece.js';
+import type { Board } from '../boards/boards.js';
 import { blanksOf, type PartsToCut } from './blanks.js';
 import {
   type Jointer,
@@ -11,6 +13,7 @@ import {
   type TypedJointer,
   type TypedTableSaw,
 } from './hand-fed.js';
+import { type Panel, panelsOf } from './panels.js';
 import { type Planer, readPlaner, type TypedPlaner } from './planer.js';
 import {
   type MillingAllowances,
@@ -24,6 +27,10 @@ import {
 export interface RoughCutInput {
   /** Finished parts of a box or of any other piece; plywood is left out. */
   parts: readonly PiecePart[];
+  /** Widest part cut from one board, text or in: wider ones are glued up. */
+  widestBoard?: number | string;
+  /** In hand or to be had: none of them is wider than what is cut from it. */
+  boards?: readonly Board[];
   allowances?: MillingAllowances;
   planer?: TypedPlaner;
   jointer?: TypedJointer;
@@ -38,6 +45,8 @@ export interface RoughCutInput {
 export interface RoughCut {
   /** Finished parts. */
   parts: readonly PiecePart[];
+  /** Those of them that are glued up from several boards. */
+  panels: Panel[];
   rough: RoughPart[];
   /** Parts as the cut plan takes them, and the blanks they are planed and ripped in. */
   toCut: PartsToCut;
@@ -53,24 +62,28 @@ const sawFields = z.strictObject({
 });
 
 /**
- * What to cut out of boards rough, before it is known which boards: parts with what milling takes, those that run on in one
- * figure together in one blank, and so those too short for the jointer, the planer or the table saw. A blank stays whole until it
- * is planed and ripped: nothing shorter or narrower than a machine takes is ever fed to it alone.
+ * What to cut out of boards rough, before it is known which boards: parts with what milling takes, wide ones as the boards they
+ * are glued up from, those that run on in one figure together in one blank, and so those too short for the jointer, the planer or
+ * the table saw. A blank stays whole until it is planed and ripped: nothing shorter or narrower than a machine takes is ever fed
+ * to it alone.
  *
  * @param input  see {@link RoughCutInput}
  * @throws ShopError  an allowance, a machine's figure or a sequence that is not possible
  * @see order of milling: common practice, no source
  */
 export function roughCut(input: RoughCutInput): RoughCut {
-  const { parts, sequences = [] } = input;
+  const { parts } = input;
   const planer = readPlaner(input.planer);
   const jointer = readJointer(input.jointer);
   const tableSaw = readTableSaw(input.tableSaw);
   const { kerf } = readParameters(sawFields, { kerf: input.kerf });
-  const rough = roughParts(input).map((part) => wideEnough(part, { planer, tableSaw, kerf }));
+  const allowances = readAllowances(input.allowances);
+  const panels = panelsOf({ ...input, allowances, planer });
+  const rough = roughParts({ ...input, panels }).map((part) => wideEnough(part, { planer, tableSaw, kerf }));
   const leastLength = Math.max(planer.leastLength, jointer.leastLength, tableSaw.leastLength);
+  const sequences = (input.sequences ?? []).flatMap((sequence) => boardByBoard(sequence, panels));
   const toCut = blanksOf({ rough, leastLength, kerf, sequences });
-  return { parts, rough, toCut, planer, jointer, tableSaw, kerf, allowances: readAllowances(input.allowances) };
+  return { parts, panels, rough, toCut, planer, jointer, tableSaw, kerf, allowances };
 }
 
 /** A part with so much width left on that the planer takes it, and that the saw has a piece to hold beside it. */
@@ -81,4 +94,16 @@ function wideEnough(
   const strip = part.finished.width < tableSaw.leastWidth - rounding;
   const width = Math.max(part.width + (strip ? kerf + tableSaw.leastWidth : 0), planer.leastWidth);
   return { ...part, width, ...(strip ? { strip } : {}) };
+}
+
+/** A figure that runs on from panel to panel runs on in each row of their boards. */
+function boardByBoard(sequence: readonly string[], panels: readonly Panel[]): (readonly string[])[] {
+  const panelOf = (name: string) => panels.find(({ part }) => part === name);
+  const rows = new Set(sequence.map((name) => panelOf(name)?.boards ?? 1));
+  if (rows.size > 1)
+    throw new ShopError(
+      `sequences: ${sequence.join(', ')} given, glued up from ${[...rows].join(' and ')} boards; possible: parts of as many boards each`,
+    );
+  const row = sequence.map((name) => panelOf(name)?.board.name ?? name);
+  return Array.from({ length: [...rows][0] ?? 1 }, () => row);
 }
