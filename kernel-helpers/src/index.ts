@@ -40,7 +40,7 @@ export { markupFormula, priceFormula, quote } from './money/quote.js';
 // piece/
 export { sizeBookcase } from './piece/bookcase/bookcase.js';
 export { drawnBookcase } from './piece/bookcase/drawn-bookcase.js';
-export { sagFormula, stiffness, stiffnessFormula } from './piece/bookcase/shelf-sag.js';
+export { lastingSagFormula, ownWeightFormula, sagFormula, shelfSag } from './piece/bookcase/shelf-sag.js';
 export { drawnBox } from './piece/box/drawn-box.js';
 export { fittedParts, withFittedLid } from './piece/box/fitted-parts.js';
 export { sizeBox } from './piece/box/size-box.js';
@@ -171,3 +171,4 @@ export { emcFormula, emcValues, equilibriumMoisture, humidityFor } from './wood/
 export { coefficientFormula, movement, ringAngleFormula } from './wood/movement.js';
 export { allSpecies, species, woodName } from './wood/species.js';
 export { gravityAt12, gravityFromBasicFormula } from './wood/specific-gravity.js';
+export { stiffness, stiffnessFormulas } from './wood/stiffness.js';
