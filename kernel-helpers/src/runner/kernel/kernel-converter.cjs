@@ -47,12 +47,15 @@ const MENDS = [
   [
     'const rootFiles = new Set(',
     `const libFolder = ts.getDirectoryPath(ts.sys.getExecutingFilePath());
-    const libRead = new Set();
-    function libraryText(path) {
-      if (libRead.has(path)) return '';
-      libRead.add(path);
-      return ts.sys.readFile(path)?.replace(/^\\/\\/\\/ *<reference lib="(.*)" *\\/>.*$/gm, (_, name) =>
-        libraryText(ts.combinePaths(libFolder, 'lib.' + name + '.d.ts'))).replace(/\\/\\*\\*.*?\\*\\//gs, '');
+    // The first that is asked for holds the text of all that it names, however often it is read; those are empty then.
+    const libTexts = new Map();
+    function libraryText(path, named = false) {
+      if (libTexts.has(path)) return libTexts.get(path);
+      libTexts.set(path, '');
+      const text = ts.sys.readFile(path)?.replace(/^\\/\\/\\/ *<reference lib="(.*)" *\\/>.*$/gm, (_, name) =>
+        libraryText(ts.combinePaths(libFolder, 'lib.' + name + '.d.ts'), true)).replace(/\\/\\*\\*.*?\\*\\//gs, '');
+      if (!named) libTexts.set(path, text);
+      return text;
     }
     const rootFiles = new Set(`,
   ],
