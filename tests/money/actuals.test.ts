@@ -5,7 +5,7 @@ import { closingFindings } from '../../kernel-helpers/src/money/closing-findings
 
 const board = (mark: string) => ({ mark, thickness: 1, width: 6, length: 48, price: 14 });
 const planned: Planned = {
-  begun: '2026-11-25',
+  soFar: { begun: '2026-11-25', today: '2026-12-31' },
   byOperation: [
     { id: 'cut-joint', name: 'Cut the joint', mean: 4, deviation: 0.5 },
     { id: 'finish', name: 'Finish', mean: 1.5, deviation: 0.2 },
@@ -102,6 +102,21 @@ describe('what cannot be', () => {
       /^finished: "2026-11-01" given; possible: from 2026-11-25/,
     ],
     [
+      'an end still to come',
+      { ...typed, finished: '2027-01-01' },
+      /^finished: "2027-01-01" given; possible: to 2026-12-31, today/,
+    ],
+    [
+      'work still to come, before an end still to come',
+      { ...row({ date: '2027-01-02', hours: 1 }), finished: '2027-01-03' },
+      /"2027-01-03" given; possible: to 2026-12-31, today/,
+    ],
+    [
+      'a change still to come',
+      { ...typed, finished: '2026-12-31', changes: [{ date: '2027-01-01', what: 'x' }] },
+      /^changes\.0\.date: "2027-01-01" given; possible: to 2026-12-31, today/,
+    ],
+    [
       'a day that does not exist',
       row({ date: '2026-02-30', hours: 1 }),
       /^worked\.0\.date: "2026-02-30" given; possible: a day/,
@@ -141,16 +156,19 @@ describe('what cannot be', () => {
 
 describe('the answer to a quote', () => {
   it('is yes or no, on a day', () => {
-    expect(readAnswer({ answer: 'declined', date: '2026-12-02', reason: 'too dear' }, planned.begun)).toEqual({
+    expect(readAnswer({ answer: 'declined', date: '2026-12-02', reason: 'too dear' }, planned.soFar)).toEqual({
       answer: 'declined',
       date: '2026-12-02',
       reason: 'too dear',
     });
-    expect(() => readAnswer({ answer: 'perhaps', date: '2026-12-02' }, planned.begun)).toThrow(
+    expect(() => readAnswer({ answer: 'perhaps', date: '2026-12-02' }, planned.soFar)).toThrow(
       /^answer: "perhaps" given; possible: accepted, declined/,
     );
-    expect(() => readAnswer({ answer: 'accepted', date: '2026-11-01' }, planned.begun)).toThrow(
+    expect(() => readAnswer({ answer: 'accepted', date: '2026-11-01' }, planned.soFar)).toThrow(
       /possible: from 2026-11-25/,
+    );
+    expect(() => readAnswer({ answer: 'accepted', date: '2027-01-01' }, planned.soFar)).toThrow(
+      /^date: "2027-01-01" given; possible: to 2026-12-31, today/,
     );
   });
 });

@@ -50,6 +50,13 @@ describe('a decision', () => {
     expect(() => job.read('none.csv')).toThrow(/^There is no file .*none\.csv\.$/);
   });
 
+  it('knows today: the day that its decision carries', () => {
+    const job = open(commissionFolder());
+    const before = job.today;
+    const { entry } = job.decide('brief', brief);
+    expect([before, job.today]).toContain(must(entry).at.slice(0, 10));
+  });
+
   it('knows the day it was begun from its folder', () => {
     expect(open(commissionFolder()).begun).toBe('2026-03-12');
     expect(open(testFolder()).begun).toBe('');

@@ -37,6 +37,12 @@ test.each([
   ['09-hours-cost-quote.ipynb', "currency: 'USD'", "currency: 'bucks'", /currency.*bucks.*ISO 4217/],
   ['10-days-and-record.ipynb', "today: '2026-12-14'", "today: '2027-03-01'", /promised: 2027-02-12 given.*2027-03-01/],
   ['10-days-and-record.ipynb', 'monday: 3, tuesday: 3, thursday: 3', 'sunday: 0', /hours: none on any day/],
+  [
+    '10-days-and-record.ipynb',
+    'measured: []',
+    "measured: [{ date: '2099-07-20', clearance: 0.04 }]",
+    /measured: "2099-07-20" given; possible: to .* today/,
+  ],
   ['10-days-and-record.ipynb', 'rest: 1,', 'rest: -1,', /rest.*-1/],
   [
     '09-hours-cost-quote.ipynb',

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { amount, day, readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { refuseOutside, type SoFar } from '../measure/so-far.js';
 
 /** A delivered lid, measured in a later season. */
 export interface LidMeasured {
@@ -34,13 +35,19 @@ const fields = z.array(
  *
  * @param given.measured  each with its day and either the play or the lid's width
  * @param given.opening  between the groove floors, in
+ * @param given.soFar  day of the commission and today: nothing was measured before the one or after the other
  * @returns the play of each, oldest first
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
-export function readMeasurements(given: { measured: TypedMeasurement[]; opening: number }): LidMeasured[] {
+export function readMeasurements(given: {
+  measured: TypedMeasurement[];
+  opening: number;
+  soFar: SoFar;
+}): LidMeasured[] {
   const read = readParameters(fields, given.measured);
   return read
     .map(({ date, clearance, width, relativeHumidity }) => {
+      refuseOutside('measured', date, given.soFar);
       if ((clearance === undefined) === (width === undefined))
         throw new ShopError(`measured on ${date}: give either clearance or width, one of the two`);
       const play = clearance ?? given.opening - (width as number);

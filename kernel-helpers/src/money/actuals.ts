@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { amount, day, oneOf, readParameters, words } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
+import { refuseOutside, type SoFar } from '../measure/so-far.js';
 import { boardFeet } from '../stock/boards/board-feet.js';
 import type { Board } from '../stock/boards/boards.js';
 
@@ -64,8 +65,8 @@ export interface Actuals {
 
 /** What the actuals are read against. */
 export interface Planned {
-  /** ISO day the commission was begun: nothing was worked before it. */
-  begun: string;
+  /** The day the commission was begun, and today: nothing was worked before the one or after the other. */
+  soFar: SoFar;
   /** The estimate by operation, h; see {@link HoursEstimate}. */
   byOperation: readonly { id: string; name: string; mean: number; deviation: number }[];
   /** Operations that may be named besides those of the estimate. */
@@ -108,14 +109,18 @@ const fields = z.strictObject({
  * Reads what a commission really took, and sets it beside the estimate.
  *
  * @param typed  as the maker typed it: hours by operation, boards, changes agreed
- * @param planned  the estimate by operation, the boards bought and the day the commission was begun
+ * @param planned  the estimate by operation, the boards bought, the day the commission was begun and today
  * @returns hours by operation, summed over all stretches of work; board feet and yield as they came out
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
 export function readActuals(typed: TypedActuals, planned: Planned): Actuals {
   const { moreBoards = [], ...rest } = typed;
   const { finished, worked, boardsUsed, changes = [], why = {}, learned = '' } = readParameters(fields, rest);
-  const timely = (field: string, date: string) => refuseOutside(field, date, planned.begun, finished);
+  const timely = (field: string, date: string) => {
+    refuseOutside(field, date, planned.soFar);
+    if (date > finished)
+      throw new ShopError(`${field}: "${date}" given; possible: to ${finished}, when it was finished`);
+  };
   timely('finished', finished);
   for (const [index, { date }] of changes.entries()) timely(`changes.${index}.date`, date);
 
@@ -177,12 +182,6 @@ function boardOf(field: string, mark: string, planned: Planned): Board {
   );
 }
 
-function refuseOutside(field: string, date: string, begun: string, finished: string): void {
-  if (date < begun)
-    throw new ShopError(`${field}: "${date}" given; possible: from ${begun}, when the commission was begun`);
-  if (date > finished) throw new ShopError(`${field}: "${date}" given; possible: to ${finished}, when it was finished`);
-}
-
 function hoursOf(field: string, { start, stop, hours }: z.output<typeof fields>['worked'][number]): number {
   if (hours !== undefined && start === undefined && stop === undefined) return hours;
   if (hours !== undefined || start === undefined || stop === undefined)
@@ -211,17 +210,16 @@ export interface ClientAnswer {
  * Reads what the client answered to the quote.
  *
  * @param typed.answer  `accepted` or `declined`
- * @param begun  ISO day of the commission: no answer came before it
+ * @param soFar  day of the commission and today: no answer came before the one or after the other
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
-export function readAnswer(typed: { answer: string; date: string; reason?: string }, begun: string): ClientAnswer {
+export function readAnswer(typed: { answer: string; date: string; reason?: string }, soFar: SoFar): ClientAnswer {
   const answerFields = z.strictObject({
     answer: oneOf(['accepted', 'declined'], 'what the client said'),
     date: day('the day of the answer'),
     reason: z.string().max(2000, 'possible: at most 2,000 letters').optional(),
   });
   const { answer, date, reason = '' } = readParameters(answerFields, typed);
-  if (date < begun)
-    throw new ShopError(`date: "${date}" given; possible: from ${begun}, when the commission was begun`);
+  refuseOutside('date', date, soFar);
   return { answer, date, reason };
 }

@@ -32,6 +32,8 @@ export interface Commission<D = Decisions> {
   readonly folder: string;
   /** ISO day it was begun, as its folder's name says; empty where the name has no day. */
   readonly begun: string;
+  /** ISO day that a decision made now carries. */
+  readonly today: string;
   /** True in a folder that is no commission: everything computes, nothing is kept. */
   readonly practice: boolean;
   /** What the commission had to say so far, each thing once. */
@@ -117,6 +119,9 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     name,
     folder,
     begun: /^\d{4}-\d\d-\d\d(?=-)/.exec(name)?.[0] ?? '',
+    get today() {
+      return opening.signature().at.slice(0, 10);
+    },
     practice: practice !== undefined,
     notices: notices.lines,
     entries: () => store.entries(),
