@@ -47,6 +47,13 @@ describe('what the solver costs', () => {
     }
   });
 
+  it('one iteration a stage where all rises at one pace: what is guessed from that is right', () => {
+    const advance = counted((time) => ({ ...linear(0.2), potential: 15 + time }), { half: 1, start: 15 });
+    // In small steps, so that nothing is left of the start.
+    for (let time = 0.25; time < 40; time += 0.25) advance(time);
+    expect(advance(40.25).iterations).toBe(1);
+  });
+
   it('ten times the steps for a thousandth of the tolerance, since what one step errs goes with its third power', () => {
     const steps = (tolerance: number) =>
       counted((time) => ({ ...linear(0.2), potential: 15 - Math.cos(2 * Math.PI * time) }), {
