@@ -4,7 +4,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import * as z from 'zod';
 import { commissionIn } from '../../kernel-helpers/src/record/commission.js';
 import { commissionFolder as placeOf } from '../../kernel-helpers/src/record/commission-folder.js';
-import type { StockDecision } from '../../kernel-helpers/src/record/decisions.js';
+import type { StockDecision } from '../../kernel-helpers/src/record/decisions/decisions.js';
 import { noticesTo } from '../../kernel-helpers/src/record/notices.js';
 import { commissionStock } from '../../kernel-helpers/src/record/shop-stock.js';
 import { commissionFolder, testFolder, versions } from './setting.js';

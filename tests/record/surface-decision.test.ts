@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { decisionSchemas } from '../../kernel-helpers/src/record/schemas/decision-schemas.js';
+import { decisionSchemas } from '../../kernel-helpers/src/record/decisions/decision-schemas.js';
 import { surfaceDecision } from '../../kernel-helpers/src/record/surface-decision.js';
 import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
 import { planFinishing } from '../../kernel-helpers/src/surface/finish/finishing.js';

@@ -8,7 +8,7 @@ import type { Joint } from '../../kernel-helpers/src/piece/brief.js';
 import { nextLine } from '../../kernel-helpers/src/record/chain/chain.js';
 import type { EntryContent, Head, Versions } from '../../kernel-helpers/src/record/chain/entry.js';
 import { sha256 } from '../../kernel-helpers/src/record/chain/sha256.js';
-import type { Decisions } from '../../kernel-helpers/src/record/decisions.js';
+import type { Decisions } from '../../kernel-helpers/src/record/decisions/decisions.js';
 
 /** What is true of an invented shop, for tests to find again. */
 export interface InventedTruth {

@@ -6,6 +6,7 @@ import type { Opening } from './commission.js';
 import { demonstration, isCommission } from './demonstration.js';
 import { sheetLinks } from './sheets.js';
 import { folderStore } from './store/folder-store.js';
+import { stagedStore } from './store/staged-store.js';
 
 /** What a folder says of the commission in it. @internal */
 export interface CommissionFolder
@@ -23,6 +24,8 @@ export interface CommissionFolder
 export function commissionFolder(given: string): CommissionFolder {
   const folder = existingFolder(given);
   const store = folderStore(folder);
+  // Where entries and papers wait until their sheet has run to its end: set by the runner for `work`.
+  const waitingFolder = process.env.COMMISSION_WAITING;
   const shown = demonstration(folder);
   const place = {
     folder,
@@ -40,7 +43,7 @@ export function commissionFolder(given: string): CommissionFolder {
   }
   return {
     ...place,
-    store,
+    store: waitingFolder ? stagedStore(folder, waitingFolder) : store,
     rehearsal: rehearsalStore(),
     withoutStock:
       shown === folder ? 'The boards of the demonstration are invented: no offcut goes into your stock.' : undefined,

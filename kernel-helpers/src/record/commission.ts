@@ -1,5 +1,5 @@
 import { ShopError } from '../measure/shop-error.js';
-import type { Entry, Head, Versions } from './chain/entry.js';
+import { type Entry, type Head, setAsideText, type Versions } from './chain/entry.js';
 import {
   contentDifferences,
   type Decision,
@@ -9,7 +9,7 @@ import {
   schemaProblem,
 } from './decision.js';
 import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
-import type { Decisions } from './decisions.js';
+import type { Decisions } from './decisions/decisions.js';
 import type { Notices } from './notices.js';
 import { markedBehind, refusePaperName, signed } from './papers.js';
 import { latest, staleness, staleText, standing } from './stale.js';
@@ -174,9 +174,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
         return same ? undefined : { ...opening.signature(), what, needs: restsOn, versions, papers, ...content };
       });
       if (setAside) {
-        notices.say(
-          `The last line of the record was never finished (the power failed, most likely), so it does not count. It is kept in ${setAside}.`,
-        );
+        notices.say(setAsideText(setAside));
       }
       const stands = same ?? entry;
       if (stands && !rehearsal) keepPapers(stands);

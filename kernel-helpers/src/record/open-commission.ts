@@ -4,10 +4,10 @@ import { dataVersions } from './chain/data-versions.js';
 import { versionsInUse } from './chain/versions.js';
 import { type Commission, commissionIn } from './commission.js';
 import { commissionFolder } from './commission-folder.js';
-import type { Decisions } from './decisions.js';
+import { decisionSchemas } from './decisions/decision-schemas.js';
+import type { Decisions } from './decisions/decisions.js';
 import { noticesTo } from './notices.js';
 import { addOwnSpecies, ownSpeciesVersions } from './own-species.js';
-import { decisionSchemas } from './schemas/decision-schemas.js';
 import { type CommissionStock, commissionStock } from './shop-stock.js';
 
 /** The commission that a sheet stands in, which also speaks of lengths as its brief asks. */

@@ -9,7 +9,7 @@ import {
   stockFor,
 } from '../stock/boards/shop-stock.js';
 import type { Commission } from './commission.js';
-import type { StockDecision } from './decisions.js';
+import type { StockDecision } from './decisions/decisions.js';
 import { latest } from './stale.js';
 import type { StockStore } from './store/store.js';
 

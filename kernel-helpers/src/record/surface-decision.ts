@@ -4,7 +4,7 @@ import type { SandingPlan } from '../surface/finish/sanding.js';
 import type { Handle } from '../surface/handle/handle.js';
 import type { Lettering } from '../surface/lettering/lettering.js';
 import type { SurfaceStep } from '../surface/order-of-work.js';
-import type { SurfaceDecision } from './decisions.js';
+import type { SurfaceDecision } from './decisions/decisions.js';
 
 /**
  * What a sheet on the surface decides, as later sheets need it.

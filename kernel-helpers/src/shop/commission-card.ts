@@ -3,8 +3,8 @@ import type { Money } from '../money/money.js';
 import type { Brief, Joint } from '../piece/brief.js';
 import type { Entry, Head } from '../record/chain/entry.js';
 import { schemaProblem } from '../record/decision.js';
-import type { Decisions } from '../record/decisions.js';
-import { decisionSchemas } from '../record/schemas/decision-schemas.js';
+import { decisionSchemas } from '../record/decisions/decision-schemas.js';
+import type { Decisions } from '../record/decisions/decisions.js';
 import { latest } from '../record/stale.js';
 
 /** A measured lid beside what was predicted for that month; in. */

@@ -7,6 +7,7 @@ import { commissionIn } from '../../../kernel-helpers/src/record/commission.js';
 import { noticesTo } from '../../../kernel-helpers/src/record/notices.js';
 import { folderStore } from '../../../kernel-helpers/src/record/store/folder-store.js';
 import { memoryStore } from '../../../kernel-helpers/src/record/store/memory-store.js';
+import { stagedStore, takeOver } from '../../../kernel-helpers/src/record/store/staged-store.js';
 import type { Store } from '../../../kernel-helpers/src/record/store/store.js';
 import {
   brief,
@@ -132,5 +133,40 @@ describe('a record kept in memory', () => {
     expect(() => memoryStore({ name: '2026-03-12-box', record: changed }).entries()).toThrow(
       'The record of 2026-03-12-box is damaged: line 1 was changed',
     );
+  });
+});
+
+describe('a sheet that still runs', () => {
+  const setUp = () => {
+    const folder = commissionFolder();
+    folderStore(folder).append(() => content());
+    const waiting = join(commissionFolder(), '2026-03-12-blanket-box');
+    return { folder, waiting, store: stagedStore(folder, waiting) };
+  };
+
+  it('sees its own entries and papers, and the commission has them once it has ended', () => {
+    const { folder, waiting, store } = setUp();
+    const { entry } = store.append(() => content({ what: 'sizing' }));
+    store.save('template.html', 'text');
+    expect(store.entries()).toHaveLength(2);
+    expect(store.read('template.html').text).toBe('text');
+    expect(folderStore(folder).entries()).toHaveLength(1);
+    expect(folderStore(folder).has('template.html')).toBe(false);
+    takeOver(folder, waiting);
+    expect(folderStore(folder).entries().at(-1)).toEqual(entry);
+    expect(folderStore(folder).read('template.html').text).toBe('text');
+    expect(store.entries()).toHaveLength(2);
+    takeOver(folder, waiting);
+    expect(readRecord(folder)).toMatchObject({ faults: [], entries: { length: 2 } });
+  });
+
+  it('keeps nothing when the record was written to meanwhile, and says so', () => {
+    const { folder, waiting, store } = setUp();
+    store.append(() => content({ what: 'sizing' }));
+    store.save('template.html', 'text');
+    const { entry } = folderStore(folder).append(() => content({ what: 'lid' }));
+    expect(() => takeOver(folder, waiting)).toThrow('was written to while a sheet ran');
+    expect(folderStore(folder).entries().at(-1)).toEqual(entry);
+    expect(folderStore(folder).has('template.html')).toBe(false);
   });
 });

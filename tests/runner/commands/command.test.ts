@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, onTestFinished, test, vi } from 'vitest';
 import { content, recordBytes } from '../../record/setting.js';
@@ -81,6 +81,25 @@ test('a commission is worked, and its page written; a failing one says where and
     "Stopped at 01-a.ipynb, cell 2 of 2.\n  line 2:  throw new Error('no glue')\n  Error: no glue\nThe record is whole: 0 entries, nothing new.",
   );
   expect(JSON.parse(readFileSync(join(bad, '01-a.ipynb'), 'utf8')).cells[0].execution_count).toBeNull();
+}, 60_000);
+
+test('a sheet that fails after its decision leaves record and papers as they were', async () => {
+  const open = "import { openCommission } from 'kernel-helpers';\nconst job = openCommission();";
+  const answer = (day: string, paper: string) => `job.save('answer.html', '${paper}');
+job.decide('answer', { inputs: {}, results: { answer: 'accepted', date: '2026-02-${day}', reason: '' } });`;
+  const folder = commission({ '01-a.ipynb': [open, answer('01', 'good'), 'job.entries().length'] });
+  const said = (await command('work', folder).end).said;
+  expect(said).toContain('recorded answer, entry 1');
+  const record = readFileSync(join(folder, 'record.jsonl'));
+  const shown = JSON.stringify(JSON.parse(readFileSync(join(folder, '01-a.ipynb'), 'utf8')).cells[2].outputs);
+  expect(shown, 'a sheet sees its own entry').toContain('1');
+
+  const bad = { '01-a.ipynb': [open, answer('02', 'bad'), "throw new Error('no glue')"] };
+  cpSync(join(commission(bad), '01-a.ipynb'), join(folder, '01-a.ipynb'));
+  const failed = await command('work', folder).end;
+  expect(failed.said).toContain('The record is whole: 1 entry, nothing new. Nothing of this sheet was kept.');
+  expect(readFileSync(join(folder, 'record.jsonl'))).toEqual(record);
+  expect(readFileSync(join(folder, 'answer.html'), 'utf8')).toBe('good');
 }, 60_000);
 
 test('a record that was cut short since it was worked is named, by check and by the next work, and stays as it is', async () => {

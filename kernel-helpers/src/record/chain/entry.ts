@@ -57,6 +57,11 @@ export interface Appended {
   setAside?: string;
 }
 
+/** What is said of a last line that the power cut short. @param file where its bytes are kept @internal */
+export function setAsideText(file: string): string {
+  return `The last line of the record was never finished (the power failed, most likely), so it does not count. It is kept in ${file}.`;
+}
+
 const digest = z.string().regex(/^[0-9a-f]{64}$/);
 
 /** @internal */

@@ -1,9 +1,10 @@
-import { closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, readFileSync } from 'node:fs';
+import { closeSync, existsSync, fstatSync, fsyncSync, ftruncateSync, openSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { appendLine } from '../../disk/append-line.js';
 import { diskError, isSystemError } from '../../disk/disk-error.js';
 import { sweepLock, withLock } from '../../disk/lock.js';
 import { replaceFile } from '../../disk/replace-file.js';
+import { ShopError } from '../../measure/shop-error.js';
 import { type Chain, nextLine, readChain, refuseDamaged } from './chain.js';
 import type { Appended, Entry, EntryContent } from './entry.js';
 import { sha256 } from './sha256.js';
@@ -41,13 +42,36 @@ export function appendEntry(
   compose: (entries: Entry[]) => EntryContent | undefined,
   wait?: number,
 ): Appended {
+  return locked(folder, () => appendLocked(folder, compose), wait);
+}
+
+/**
+ * Appends the entries by which a copy of the record has grown, in a single write.
+ *
+ * @param grown  the record's bytes and the new lines after them
+ * @throws ShopError  when the record is no longer as it was copied, or cannot be written; it is then as it was
+ * @internal
+ */
+export function appendStaged(folder: string, grown: Uint8Array): void {
+  locked(folder, () => {
+    const path = join(folder, recordName);
+    const record = existsSync(path) ? readFileSync(path) : Buffer.alloc(0);
+    if (!record.equals(grown.subarray(0, record.length)))
+      throw new ShopError(
+        `The record of ${basename(folder)} was written to while a sheet ran, perhaps by a sheet that is open: nothing of that run is kept. Run the sheets again.`,
+      );
+    if (grown.length > record.length) appendLine(path, grown.subarray(record.length));
+  });
+}
+
+function locked<T>(folder: string, work: () => T, wait?: number): T {
   const lock = join(folder, `${recordName}.lock`);
   try {
     return withLock(
       lock,
       () => {
         sweepLock(lock);
-        return appendLocked(folder, compose);
+        return work();
       },
       wait,
     );

@@ -1,8 +1,12 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { replaceFile } from '../../disk/replace-file.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { soundEntries } from '../../record/chain/record-file.js';
+import { setAsideText } from '../../record/chain/entry.js';
+import { appendEntry, soundEntries } from '../../record/chain/record-file.js';
 import { isIn, knownHead, knownHeadsName, noteHead } from '../../record/known-heads.js';
+import { takeOver } from '../../record/store/staged-store.js';
 import { notebookText } from '../sheets/notebook.js';
 import { counted, failureText, sheetLine } from '../sheets/run-report.js';
 import { runSheets } from '../sheets/run-sheets.js';
@@ -37,29 +41,34 @@ export async function work({ folder, seconds, who, signal, progress }: WorkOptio
   const before = recordedBefore.length;
   let known = before;
   progress.line(`${titleOf(basename(folder))}, in ${folder}`);
+  const { setAside } = appendEntry(folder, () => undefined);
+  if (setAside) progress.line(setAsideText(setAside));
   // Loads while the first kernel starts.
   const page = import('./write-page.js');
+  const temporary = mkdtempSync(join(tmpdir(), 'sheet-'));
+  const waiting = join(temporary, basename(folder));
   const { finished, failure } = await runSheets({
     folder,
     seconds,
     signal,
-    env: who ? { COMMISSION_WHO: who } : {},
+    env: { ...(who && { COMMISSION_WHO: who }), COMMISSION_WAITING: waiting },
     onCell: progress.cell,
     async onSheet(sheet) {
+      takeOver(folder, waiting);
       replaceFile(join(folder, sheet.file), notebookText(sheet.executed));
       const entries = soundEntries(folder);
       const added = entries.slice(known).map(({ what, seq }) => `${what}, entry ${seq}`);
       known = entries.length;
       progress.line(sheetLine(sheet, added.length > 0 ? `recorded ${added.join('; ')}` : 'same'));
     },
-  });
+  }).finally(() => rmSync(temporary, { recursive: true, force: true, maxRetries: 3 }));
   const entries = soundEntries(folder).length;
   noteHead(folder);
   const recorded = entries === before ? 'nothing new' : counted(entries - before, 'new decision');
   if (failure) {
     progress.line(failureText(failure));
     progress.line(
-      `The record is whole: ${counted(entries, 'entry', 'entries')}, ${recorded}. This sheet was not saved.`,
+      `The record is whole: ${counted(entries, 'entry', 'entries')}, ${recorded}. Nothing of this sheet was kept.`,
     );
     return false;
   }

@@ -7,7 +7,7 @@ import type { SizedBox } from '../../piece/box/sized-box.js';
 import { sizedBox } from '../../piece/box/sized-box.js';
 import type { Brief } from '../../piece/brief.js';
 import type { PiecePart, SizedPiece } from '../../piece/piece.js';
-import type { GrooveDecision, SurfaceDecision } from '../../record/decisions.js';
+import type { GrooveDecision, SurfaceDecision } from '../../record/decisions/decisions.js';
 import { chalkMarks } from '../../stock/cutting/chalk-marks.js';
 import { finish as finishType } from '../../surface/finish/finishes.js';
 import { glue as glueType } from '../../surface/finish/glues.js';

@@ -1,4 +1,4 @@
-import type { StockDecision } from '../../record/decisions.js';
+import type { StockDecision } from '../../record/decisions/decisions.js';
 import { type Blank, blankWords } from '../../stock/milling/blanks.js';
 
 type Length = (inches: number) => string;

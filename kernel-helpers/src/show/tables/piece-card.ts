@@ -1,6 +1,6 @@
 import { formatLength } from '../../measure/length.js';
 import { formatMoney } from '../../money/money.js';
-import type { Decisions } from '../../record/decisions.js';
+import type { Decisions } from '../../record/decisions/decisions.js';
 import type { DisplayItem } from '../kit/display.js';
 import { table } from '../kit/table.js';
 

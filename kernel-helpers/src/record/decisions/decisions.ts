@@ -1,24 +1,24 @@
-import type { LidFit } from '../fit/lid-fit.js';
-import type { LidMeasured } from '../fit/lid-measured.js';
-import type { MonthOfMoisture } from '../fit/seasonal-fit.js';
-import type { CornerLayout, FirstBoards } from '../joints/corner.js';
-import type { GrooveRouting } from '../joints/groove-routing.js';
-import type { GrooveRun } from '../joints/groove-runs.js';
-import type { Actuals, ClientAnswer } from '../money/actuals.js';
-import type { Cost } from '../money/cost.js';
-import type { Hours, HoursEstimate } from '../money/hours.js';
-import type { Counts } from '../money/operations.js';
-import type { Quote } from '../money/quote.js';
-import type { Brief } from '../piece/brief.js';
-import type { SizedPiece } from '../piece/piece.js';
-import type { Board } from '../stock/boards/boards.js';
-import type { CutPlan } from '../stock/cut-plan/plan.js';
-import type { MillingLoss } from '../stock/milling/milling-loss.js';
-import type { RoughCut } from '../stock/milling/rough-cut.js';
-import type { GluedPanels } from '../surface/finish/panel-gluing.js';
-import type { HandleKind } from '../surface/handle/handle.js';
-import type { Schedule } from '../time/schedule.js';
-import type { MonthOfAir } from '../wood/air/air.js';
+import type { LidFit } from '../../fit/lid-fit.js';
+import type { LidMeasured } from '../../fit/lid-measured.js';
+import type { MonthOfMoisture } from '../../fit/seasonal-fit.js';
+import type { CornerLayout, FirstBoards } from '../../joints/corner.js';
+import type { GrooveRouting } from '../../joints/groove-routing.js';
+import type { GrooveRun } from '../../joints/groove-runs.js';
+import type { Actuals, ClientAnswer } from '../../money/actuals.js';
+import type { Cost } from '../../money/cost.js';
+import type { Hours, HoursEstimate } from '../../money/hours.js';
+import type { Counts } from '../../money/operations.js';
+import type { Quote } from '../../money/quote.js';
+import type { Brief } from '../../piece/brief.js';
+import type { SizedPiece } from '../../piece/piece.js';
+import type { Board } from '../../stock/boards/boards.js';
+import type { CutPlan } from '../../stock/cut-plan/plan.js';
+import type { MillingLoss } from '../../stock/milling/milling-loss.js';
+import type { RoughCut } from '../../stock/milling/rough-cut.js';
+import type { GluedPanels } from '../../surface/finish/panel-gluing.js';
+import type { HandleKind } from '../../surface/handle/handle.js';
+import type { Schedule } from '../../time/schedule.js';
+import type { MonthOfAir } from '../../wood/air/air.js';
 
 /** The air the piece will live in, and the moisture its lid reaches there under its finish. */
 export interface AirDecision {
@@ -125,7 +125,7 @@ export type DaysDecision = Omit<Schedule, 'findings' | 'readyBy'>;
  * What each decision hands on: `job.need('sizing')` gives `Decisions['sizing']`.
  *
  * To add a decision, or to give one its fields: write its interface here or in the folder of the trade that it comes
- * from, name it below, and say the same in `schemas/`. The compiler holds the two together.
+ * from, name it below, and say the same in its schema. The compiler holds the two together.
  */
 export interface Decisions {
   brief: Brief;

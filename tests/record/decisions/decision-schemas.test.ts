@@ -16,8 +16,8 @@ import {
   decisionSchemas,
   type HeldTogether,
   type SchemaResults,
-} from '../../../kernel-helpers/src/record/schemas/decision-schemas.js';
-import type { Unlike } from '../../../kernel-helpers/src/record/schemas/unlike.js';
+} from '../../../kernel-helpers/src/record/decisions/decision-schemas.js';
+import type { Unlike } from '../../../kernel-helpers/src/record/decisions/unlike.js';
 import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
 
 type Rename<T, Old extends keyof T, New extends string> = {
