@@ -1,7 +1,9 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type LidFitInput, lidFit } from '../../kernel-helpers/src/fit/lid-fit.js';
 import { seasonalFindings } from '../../kernel-helpers/src/fit/seasonal-fit.js';
+import { parseLength } from '../../kernel-helpers/src/measure/length.js';
 import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 import { yearOfAir } from '../../kernel-helpers/src/wood/air/air.js';
 
@@ -79,6 +81,17 @@ describe('a sliding lid through the year', () => {
     const words = { piece: 'lid', tight: 'it sticks', loose: 'it falls out' };
     const fit = { ...lidFit(usual), window: { narrowest: 6, widest: 6 + room } };
     expect(seasonalFindings(fit, words, '', usual)[0]?.verdict).toBe(verdict);
+  });
+
+  it('has the limits of play that the lesson tells of', () => {
+    const lesson = readFileSync(new URL('../../worksheets/lessons/04-lid-july-january.ipynb', import.meta.url), 'utf8');
+    const [, groove, middle, pushed] =
+      /grooves (\S+) in deep that is (\S+) in and (\S+) in: the second decides/.exec(lesson) ?? [];
+    const box = { insideWidth: 6.25, lidGrooveDepth: parseLength(`${groove} in`), tongueThickness: 0.25 };
+    const most = (limits: Partial<LidFitInput>) => lidFit({ ...usual, box, ...limits }).limits.mostClearance;
+    expect(most({ leastHold: 0 })).toBe(parseLength(`${middle} in`));
+    expect(most({ leastEngagement: 0 })).toBe(parseLength(`${pushed} in`));
+    expect(most({})).toBe(parseLength(`${pushed} in`));
   });
 
   it('keeps both limits, with their doubt, for the width it aims at', () => {
