@@ -8,7 +8,7 @@ export { readMeasurements } from './fit/lid-measured.js';
 export { lidSensitivity } from './fit/lid-sensitivity.js';
 export { equilibriumByMonth, fittedWidthFormula } from './fit/seasonal-fit.js';
 // joints/
-export { layOutCorner } from './joints/corner.js';
+export { layOutCorner, readFirstBoards } from './joints/corner.js';
 export { dividerFormula, layOutDovetails, slopeFormula } from './joints/dovetails.js';
 export { layOutFingers } from './joints/finger-joint.js';
 export { grooveFindings } from './joints/groove-findings.js';
@@ -56,7 +56,8 @@ export { sizeSolidTop } from './piece/solid-top/solid-top.js';
 // record/
 export { checkCommission } from './record/check.js';
 export { openCommission } from './record/open-commission.js';
-export { surfaceDecision } from './record/surface-decision.js';
+export { daysDecision, grooveDecision, lidDecision, stockDecision } from './record/results/decided.js';
+export { surfaceDecision } from './record/results/surface-decision.js';
 export { typeface } from './record/typeface-file.js';
 // runner/
 export { proveCuts } from './runner/cuts/prove-cuts.js';
@@ -101,15 +102,29 @@ export { promisePlot } from './show/plots/promise-plot.js';
 export { scheduleChart } from './show/plots/schedule-chart.js';
 export { correctionPlot, lidSeasonsPlot, pricesPlot, yieldPlot } from './show/plots/shop-book-plots.js';
 export { widthWindow } from './show/plots/width-window.js';
-export { boardTable, shoppingList } from './show/tables/board-tables.js';
+export { airTable } from './show/tables/air-table.js';
+export { boardTable, offcutTable, shoppingList, unseenTable } from './show/tables/board-tables.js';
 export { cautions } from './show/tables/cautions.js';
 export { cutTable, partTable, setUpTable } from './show/tables/cut-plan-tables.js';
+export { laterStartTable, stepTable } from './show/tables/day-tables.js';
 export { findingList } from './show/tables/finding-list.js';
+export { groovePassTable, grooveRunTable, jointTable } from './show/tables/joint-tables.js';
 export { lidPlaces } from './show/tables/lid-places.js';
+export { blankTable, reachTable } from './show/tables/milling-tables.js';
+export { leftOverTable, offerTable, outcomeTable } from './show/tables/money-tables.js';
+export {
+  bindingTable,
+  lidChangeTable,
+  lidMonthTable,
+  otherDaysTable,
+  widthMonthTable,
+} from './show/tables/movement-tables.js';
 export { panelTable } from './show/tables/panel-table.js';
 export { partLabels } from './show/tables/part-labels.js';
 export { pieceCard } from './show/tables/piece-card.js';
 export { progressTable } from './show/tables/progress-table.js';
+export { sizesTable } from './show/tables/sizes-table.js';
+export { glueTable, sandingTable } from './show/tables/surface-tables.js';
 export { woodFigures } from './show/tables/wood-figures.js';
 export { diffusivityWorking } from './show/working/diffusivity-working.js';
 export { movementWorking } from './show/working/movement-working.js';
@@ -142,7 +157,6 @@ export { planGluing } from './surface/finish/gluing.js';
 export {
   clampForceFormula,
   clampSpacingFormula,
-  panelDecision,
   panelPressureFormula,
   planPanelGluing,
 } from './surface/finish/panel-gluing.js';
@@ -166,7 +180,7 @@ export { heatedAirFormula, heatedAirValues, warmerByItself } from './wood/air/ro
 export { daysToSettle } from './wood/drying/days-to-settle.js';
 export { moistureThroughTime } from './wood/drying/drying.js';
 export { stackFindings } from './wood/drying/stack-findings.js';
-export { swingFollowed } from './wood/drying/swing-followed.js';
+export { moistureByMonth, swingFollowed } from './wood/drying/swing-followed.js';
 export { emcFormula, emcValues, equilibriumMoisture, humidityFor } from './wood/emc.js';
 export { coefficientFormula, movement, ringAngleFormula } from './wood/movement.js';
 export { allSpecies, species, woodName } from './wood/species.js';

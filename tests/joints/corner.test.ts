@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { cornerPieces } from '../../kernel-helpers/src/joints/corner.js';
+import { cornerPieces, readFirstBoards } from '../../kernel-helpers/src/joints/corner.js';
 import { layOutDovetails } from '../../kernel-helpers/src/joints/dovetails.js';
 import { layOutFingers } from '../../kernel-helpers/src/joints/finger-joint.js';
 
@@ -27,4 +27,9 @@ it('a socket is as wide at either face of the pin board as the tail that passes 
 it('a socket for a finger is the finger, on both faces', () => {
   const { first, sockets } = cornerPieces(layOutFingers({ boardWidth: 4, stockThickness: 0.5, fingers: 5 }));
   expect(sockets).toEqual(first);
+});
+
+it('boards that carry the tails are asked for in words, and other words are refused', () => {
+  expect(readFirstBoards('sides')).toBe('sides');
+  expect(() => readFirstBoards('front')).toThrow(/firstBoards: "front" given; possible: front and back, sides/);
 });

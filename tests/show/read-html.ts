@@ -49,3 +49,10 @@ export function dangerous(html: string): string[] {
   }
   return found;
 }
+
+/** The texts of a table's body, row by row; a space that does not break is read as a space. */
+export function tableRows(shown: DisplayItem): string[][] {
+  return elementsOf(shown.text, 'tbody tr').map((row) =>
+    [...row.querySelectorAll('td')].map(({ textContent }) => textContent.replaceAll('\u00a0', ' ')),
+  );
+}

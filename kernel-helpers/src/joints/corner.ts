@@ -1,3 +1,5 @@
+import * as z from 'zod';
+import { oneOf, readParameters } from '../measure/parameters.js';
 import type { Joint } from '../piece/brief.js';
 import { type DovetailInput, type DovetailLayout, type JointPiece, layOutDovetails } from './dovetails.js';
 import { type FingerInput, type FingerLayout, layOutFingers } from './finger-joint.js';
@@ -7,6 +9,19 @@ export type CornerLayout = DovetailLayout | FingerLayout;
 
 /** Which boards carry the tails, or the finger at the lower edge. */
 export type FirstBoards = 'front and back' | 'sides';
+
+const firstBoardsField = z.strictObject({
+  firstBoards: oneOf(['front and back', 'sides'], 'boards that carry the tails, or the finger at the lower edge'),
+});
+
+/**
+ * The boards that carry the tails, or the finger at the lower edge, as they were typed.
+ *
+ * @throws ShopError  other words than those
+ */
+export function readFirstBoards(firstBoards: string): FirstBoards {
+  return readParameters(firstBoardsField, { firstBoards }).firstBoards;
+}
 
 /** What both joints need to know of the boards. */
 type Boards = Pick<DovetailInput, 'boardWidth' | 'stockThickness' | 'proud'>;

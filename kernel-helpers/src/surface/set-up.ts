@@ -5,13 +5,14 @@ import { judge, rounding, tape } from '../measure/verdict.js';
 
 /** How a routed cut is set up. Lengths as text or inches. */
 export interface RouterSetUp {
-  /** What guides the cut. */
-  guide: 'template' | 'fence' | 'carving machine' | 'freehand';
-  /** How the work is held. */
-  held: 'clamped' | 'vacuum' | 'by hand';
-  /** Which way the bit meets the wood. */
-  feed: 'against the turning' | 'with the turning';
-  guard: 'on' | 'off';
+  /** What guides the cut: `template`, `fence`, `carving machine` or `freehand`. */
+  guide: string;
+  /** How the work is held: `clamped`, `vacuum` or `by hand`. */
+  held: string;
+  /** Which way the bit meets the wood: `against the turning` or `with the turning`. */
+  feed: string;
+  /** `on` or `off`. */
+  guard: string;
   /** Length of the piece as it is cut. */
   pieceLength: string | number;
   /** Shortest piece that the set-up holds safely. */

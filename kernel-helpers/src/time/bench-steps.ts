@@ -25,9 +25,9 @@ export interface BenchStep {
 }
 
 /** Days that pass by themselves: one number, or least, likely and most. Half a day is 0.5. */
-export type WaitingDays = { [what in Exclude<Waiting, 'panel'>]: number | ThreePoints } & {
+export type WaitingDays = { [what in Exclude<Waiting, 'panel'>]: number | readonly number[] } & {
   /** A day unless told otherwise. */
-  panel?: number | ThreePoints;
+  panel?: number | readonly number[];
 };
 
 const waitWords: Record<Waiting, string> = {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
 import { dailyAir } from '../../../kernel-helpers/src/wood/air/daily-air.js';
 import { moistureThroughTime } from '../../../kernel-helpers/src/wood/drying/drying.js';
-import { swingFollowed } from '../../../kernel-helpers/src/wood/drying/swing-followed.js';
+import { moistureByMonth, swingFollowed } from '../../../kernel-helpers/src/wood/drying/swing-followed.js';
 import { equilibriumMoisture } from '../../../kernel-helpers/src/wood/emc.js';
 
 const air = yearOfAir({ place: 'chicago-ohare', heating: { heatTo: 20, coolTo: 25 } });
@@ -109,4 +109,16 @@ describe('the swing of the year in a board', () => {
     const even = air.map(({ month }) => ({ month, temperatureC: 20, relativeHumidity: 0.5 }));
     expect(() => swingFollowed({ ...lid, air: even })).toThrow(/air: the same the whole year/);
   });
+});
+
+it('a board has the mean of its days in each month, and no day is lost', () => {
+  const { days } = swingFollowed({ ...lid, thickness: 1 });
+  const months = moistureByMonth(days);
+  expect(months.map(({ month }) => month)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
+  // A twelfth of 365 days has 30 or 31: the mean of the months is that of the days but for those.
+  const mean = (values: number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  expect(mean(months.map(({ moisture }) => moisture))).toBeCloseTo(mean(days.map((day) => day.mean)), 1);
+  const counted = Array.from({ length: 365 }, (_, day) => ({ day: day + 1, mean: day + 1, surface: 0, core: 0 }));
+  expect(moistureByMonth(counted)[0]?.moisture).toBe(15.5);
+  expect(moistureByMonth(counted)[11]?.moisture).toBe(350);
 });

@@ -1,11 +1,10 @@
 import { boardFeet } from '../../stock/boards/board-feet.js';
 import type { Board } from '../../stock/boards/boards.js';
+import type { BoardsToBuy } from '../../stock/boards/boards-to-buy.js';
 import { lumberTally } from '../../stock/boards/lumber-tally.js';
 import { type DrawingOptions, dimensionText, lengthText } from '../drawing/kit/lengths.js';
 import type { DisplayItem } from '../kit/display.js';
-import { table } from '../kit/table.js';
-
-const right = (head: string) => ({ head, align: 'right' as const });
+import { right, table } from '../kit/table.js';
 
 const bends = ({ bow = 0, cup = 0, twist = 0 }: Board) =>
   Object.entries({ bow, cup, twist }).filter(([, inches]) => inches > 0);
@@ -84,5 +83,29 @@ export function shoppingList(
       ]),
     ],
     caption: `Shopping list: ${[...boards, ...sheets].map(({ mark }) => mark).join(', ') || 'nothing, all is in the shop'}`,
+  });
+}
+
+/** How sure each number of unseen boards is to be enough, as `boardsToBuy` returns it. */
+export function unseenTable({ boards: enough, byNumber }: BoardsToBuy): DisplayItem {
+  return table({
+    columns: ['Boards', right('Enough'), { head: 'Board feet', decimals: 1 }, { head: 'Price', decimals: 2 }],
+    rows: byNumber.map(({ boards, odds, boardFeet, cost }) => [
+      boards,
+      `${(100 * odds).toFixed(0)} %`,
+      boardFeet,
+      cost,
+    ]),
+    caption: `Nine times in ten ${enough} ${enough === 1 ? 'board is' : 'boards are'} enough`,
+  });
+}
+
+/** Offcuts that go back into the shop's stock. */
+export function offcutTable(offcuts: readonly Board[], options: DrawingOptions = {}): DisplayItem {
+  const show = lengthText(options);
+  return table({
+    columns: ['Mark', right('Length'), right('Width'), right('Thickness')],
+    rows: offcuts.map(({ mark, length, width, thickness }) => [mark, ...[length, width, thickness].map(show)]),
+    caption: 'Offcuts to chalk and put away',
   });
 }

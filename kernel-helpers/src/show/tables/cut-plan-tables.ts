@@ -2,9 +2,7 @@ import type { BoardLayout } from '../../stock/cutting/board-layouts.js';
 import type { SetUp } from '../../stock/cutting/set-ups.js';
 import { type DrawingOptions, lengthText } from '../drawing/kit/lengths.js';
 import type { DisplayItem } from '../kit/display.js';
-import { table } from '../kit/table.js';
-
-const right = (head: string) => ({ head, align: 'right' as const });
+import { right, table } from '../kit/table.js';
 
 /** The parts of a cut plan by the numbers of its drawing: sizes as cut out rough, and where each lies. */
 export function partTable(layouts: readonly BoardLayout[], options: DrawingOptions = {}): DisplayItem {

@@ -42,7 +42,8 @@ export interface TypedCutJob {
   parts: TypedCutPart[];
   boards: TypedCutBoard[];
   kerf: number | string;
-  firstCut: FirstCut;
+  /** `crosscut` or `rip`. */
+  firstCut: string;
   leastOffcut?: { length: number | string; width: number | string };
   effort?: number;
 }

@@ -25,6 +25,8 @@ export const finishAmountFormula: Formula<'A' | 'n' | 'c'> = {
 export interface Finishing {
   finish: Finish;
   coats: number;
+  /** Whether the inside faces get it too. */
+  inside: boolean;
   squareFeet: number;
   millilitres: number;
   /** From one coat to the next, and from the last until the piece may be closed, packed and used. */
@@ -113,7 +115,7 @@ export function planFinishing(finishing: {
         : `nothing is published for ${chosen.name}: set finish to '' in sheet 03 (bare wood moves most, so you are on the safe side), and run 03 and 04 again`,
     });
   return {
-    ...{ finish: chosen, coats, squareFeet, findings },
+    ...{ finish: chosen, coats, inside: read.inside, squareFeet, findings },
     millilitres: evaluate(finishAmountFormula, { A: squareFeet, n: coats, c: chosen.squareFeetPerQuart }),
     recoatHours: chosen.recoatHours,
     cureDays: chosen.cureDays,

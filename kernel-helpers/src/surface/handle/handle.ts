@@ -17,7 +17,8 @@ export type HandleKind = 'scoop' | 'raised pull' | 'thumb notch';
 /** What is typed for a handle. Lengths as text or inches. */
 export interface HandleInput {
   box: SizedBox;
-  kind: HandleKind;
+  /** See {@link HandleKind}. */
+  kind: string;
   /** Diameter of the core-box bit. */
   bitDiameter?: string | number;
   /** Scoop and notch: depth below the lid's top. Pull: height above it. */

@@ -94,6 +94,20 @@ export function swingFollowed(board: DryingBoard & { air: MonthOfAir[] }): Swing
   };
 }
 
+/**
+ * Mean moisture of a board in each month of the year, as the lid's year takes it.
+ *
+ * @param days  365 days from 1 January, as {@link swingFollowed} gives them; a month is a twelfth of the year
+ * @returns twelve months, %
+ */
+export function moistureByMonth(days: readonly MoistureOnDay[]): { month: number; moisture: number }[] {
+  return Array.from({ length: 12 }, (_, before) => {
+    const month = before + 1;
+    const inMonth = days.filter(({ day }) => Math.ceil((12 * day) / daysInYear) === month);
+    return { month, moisture: inMonth.reduce((sum, { mean }) => sum + mean, 0) / inMonth.length };
+  });
+}
+
 function ends(days: DayOfYear[]): { driest: DayOfYear; wettest: DayOfYear } {
   const byMoisture = [...days].sort((a, b) => a.moisture - b.moisture);
   return { driest: byMoisture[0] as DayOfYear, wettest: byMoisture[byMoisture.length - 1] as DayOfYear };

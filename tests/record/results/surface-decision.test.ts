@@ -1,14 +1,14 @@
 import { expect, it } from 'vitest';
-import { decisionSchemas } from '../../kernel-helpers/src/record/decisions/decision-schemas.js';
-import { surfaceDecision } from '../../kernel-helpers/src/record/surface-decision.js';
-import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
-import { planFinishing } from '../../kernel-helpers/src/surface/finish/finishing.js';
-import { planGluing } from '../../kernel-helpers/src/surface/finish/gluing.js';
-import { planSanding } from '../../kernel-helpers/src/surface/finish/sanding.js';
-import { layOutHandle } from '../../kernel-helpers/src/surface/handle/handle.js';
-import { layOutLettering } from '../../kernel-helpers/src/surface/lettering/lettering.js';
-import { orderOfWork } from '../../kernel-helpers/src/surface/order-of-work.js';
-import { chest } from '../surface/lettering/shapes.js';
+import { decisionSchemas } from '../../../kernel-helpers/src/record/decisions/decision-schemas.js';
+import { surfaceDecision } from '../../../kernel-helpers/src/record/results/surface-decision.js';
+import { typeface } from '../../../kernel-helpers/src/record/typeface-file.js';
+import { planFinishing } from '../../../kernel-helpers/src/surface/finish/finishing.js';
+import { planGluing } from '../../../kernel-helpers/src/surface/finish/gluing.js';
+import { planSanding } from '../../../kernel-helpers/src/surface/finish/sanding.js';
+import { layOutHandle } from '../../../kernel-helpers/src/surface/handle/handle.js';
+import { layOutLettering } from '../../../kernel-helpers/src/surface/lettering/lettering.js';
+import { orderOfWork } from '../../../kernel-helpers/src/surface/order-of-work.js';
+import { chest } from '../../surface/lettering/shapes.js';
 
 const lettering = layOutLettering({ box: chest, face: typeface('plain'), text: 'TEA', height: '1 in' });
 const sanding = planSanding({ box: chest, kept: ['P120', 'P180', 'P220'], from: 'P120', to: 'P220' });
@@ -18,7 +18,7 @@ const finishing = planFinishing({ areas: sanding.areas, finish: 'shellac', coats
 function decided(kind: 'scoop' | 'raised pull' | 'none') {
   const handle = kind === 'none' ? undefined : layOutHandle({ box: chest, kind, lettering });
   const steps = orderOfWork({ handle: kind, sanding, gluing, finishing });
-  return surfaceDecision({ lettering, handle, sanding, gluing, finishing, inside: false, steps });
+  return surfaceDecision({ lettering, handle, sanding, gluing, finishing, steps });
 }
 
 it('what a sheet on the surface decides can be recorded, with a handle and without', () => {

@@ -1,16 +1,15 @@
-import type { Finishing } from '../surface/finish/finishing.js';
-import type { Gluing } from '../surface/finish/gluing.js';
-import type { SandingPlan } from '../surface/finish/sanding.js';
-import type { Handle } from '../surface/handle/handle.js';
-import type { Lettering } from '../surface/lettering/lettering.js';
-import type { SurfaceStep } from '../surface/order-of-work.js';
-import type { SurfaceDecision } from './decisions/decisions.js';
+import type { Finishing } from '../../surface/finish/finishing.js';
+import type { Gluing } from '../../surface/finish/gluing.js';
+import type { SandingPlan } from '../../surface/finish/sanding.js';
+import type { Handle } from '../../surface/handle/handle.js';
+import type { Lettering } from '../../surface/lettering/lettering.js';
+import type { SurfaceStep } from '../../surface/order-of-work.js';
+import type { SurfaceDecision } from '../decisions/decisions.js';
 
 /**
  * What a sheet on the surface decides, as later sheets need it.
  *
  * @param worked.handle  nothing where the lid has none
- * @param worked.inside  whether the inside faces are finished too
  */
 export function surfaceDecision(worked: {
   lettering: Lettering;
@@ -18,13 +17,12 @@ export function surfaceDecision(worked: {
   sanding: SandingPlan;
   gluing: Gluing;
   finishing: Finishing;
-  inside: boolean;
   steps: readonly SurfaceStep[];
 }): SurfaceDecision {
-  const { lettering, handle, sanding, gluing, finishing, inside, steps } = worked;
+  const { lettering, handle, sanding, gluing, finishing, steps } = worked;
   const squareFeet = (areas: SandingPlan['areas']) => areas.reduce((sum, { area }) => sum + area, 0) / 144;
   const { id, clampMinutes, cureHours } = gluing.glue;
-  const { coats, recoatHours, cureDays } = finishing;
+  const { coats, inside, recoatHours, cureDays } = finishing;
   return {
     text: lettering.text,
     letters: lettering.letters,

@@ -1,0 +1,34 @@
+import type { Schedule } from '../../time/schedule.js';
+import { longDay, shortDay } from '../kit/day-text.js';
+import type { DisplayItem } from '../kit/display.js';
+import { table } from '../kit/table.js';
+
+/**
+ * What a later start costs.
+ *
+ * @param starts  as `laterStarts` returns them, the plan itself first
+ */
+export function laterStartTable(starts: readonly Schedule[]): DisplayItem {
+  const latest = starts[0]?.latestStart;
+  return table({
+    columns: [
+      ...['Begun on', 'Done, as expected', 'Nineteen in twenty by'],
+      { head: 'In time, of a hundred', decimals: 0 },
+    ],
+    rows: starts.map(({ start, finish, ready, odds }) => [...[start, finish, ready.p95].map(shortDay), 100 * odds]),
+    caption: `What a later start costs; last day to begin, as expected: ${latest ? longDay(latest) : 'past'}`,
+  });
+}
+
+/** The steps at the bench with their days, and what passes by itself after each. */
+export function stepTable(steps: Schedule['steps']): DisplayItem {
+  return table({
+    columns: ['Step', 'Counted', 'Begins', 'Ends', { head: 'Hours', decimals: 1 }, 'Then wait'],
+    rows: steps.map(({ name, count, start, finish, hours, wait }) => [
+      ...[name, count, shortDay(start), shortDay(finish)],
+      hours,
+      wait && `until ${shortDay(wait.until)}: ${wait.what}`,
+    ]),
+    caption: 'In working order',
+  });
+}
