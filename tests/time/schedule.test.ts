@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { dayNumber, isoDay } from '../../kernel-helpers/src/measure/day.js';
 import { countWork } from '../../kernel-helpers/src/money/operations.js';
 import type { ThreePoints } from '../../kernel-helpers/src/money/pert.js';
 import { type BenchStep, benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
@@ -82,7 +84,7 @@ describe('a schedule', () => {
       calendar: everyDay,
       today: start,
       promised: '2028-12-31',
-      simulations: 100,
+      simulations: 1000,
       steps: [step('glue', 1, [], wait), step('clean', 1, ['glue'])],
     });
     expect(made.steps[1]?.start).toBe(until);
@@ -122,10 +124,32 @@ describe('a schedule', () => {
     expect(odds).toBe(0);
     expect(latestStart).toBeUndefined();
     expect(findings.map(({ verdict }) => verdict)).toEqual(['stop', 'stop', 'ok']);
-    expect(
-      schedule({ ...monday, calendar: { ...week, closed: ['2026-12-18'] }, steps: [step('mill', 2)] }).findings.at(-1)
-        ?.verdict,
-    ).toBe('watch');
+    expect(findings[0]?.figures).toMatch(/^under 1 in a hundred are done by 2026-12-09/);
+  });
+
+  it.each([
+    ['a Saturday', '2026-12-19', [], '2026-12-21'],
+    ['a day off', '2026-12-18', ['2026-12-18/2026-12-21'], '2026-12-22'],
+  ])('says that %s is no day of work, and names the next', (_, promised, closed, next) => {
+    const made = schedule({ ...monday, promised, calendar: { ...week, closed }, steps: [step('mill', 2)] });
+    const finding = made.findings.find(({ rule }) => rule === 'days: the promised day is a day of work');
+    expect(finding).toMatchObject({ verdict: 'watch', change: expect.stringContaining(`promise ${next}`) });
+  });
+
+  it('proposes a day of work: the first by which nineteen in twenty are done', () => {
+    // Done on Wednesday at its hour, and cured five days later: on a Monday that is a day off.
+    const calendar = { ...week, closed: ['2026-12-14'] };
+    const { findings, ready } = schedule({ ...monday, calendar, steps: [step('finish', 14, [], 5)], pace: 0 });
+    expect(ready.p95).toBe('2026-12-14');
+    expect(findings[0]?.change).toMatch(/^promise 2026-12-15, /);
+  });
+
+  it('is less sure of a day when all steps share their pace', () => {
+    const steps = Array.from({ length: 12 }, (_, i) => step(`step ${i}`, [2, 3, 5], i > 0 ? [`step ${i - 1}`] : []));
+    const at = (pace: number) => schedule({ ...monday, promised: '2026-12-31', steps, pace, simulations: 5000 });
+    expect(at(0.18).ready.p95 > at(0).ready.p95).toBe(true);
+    expect(at(0.18).odds).toBeLessThan(at(0).odds + 1e-9);
+    expect(at(0.18).finish).toBe(at(0).finish);
   });
 
   it.each([
@@ -142,7 +166,50 @@ describe('a schedule', () => {
   });
 });
 
+/** Six steps that rest on some before them, some with a wait, in a week with days off. */
+const anyPlan = fc.record({
+  steps: fc
+    .array(
+      fc.record({
+        hours: fc.integer({ min: 1, max: 9 }),
+        before: fc.array(fc.nat(5), { maxLength: 2 }),
+        wait: fc.option(fc.integer({ min: 1, max: 14 }), { nil: undefined }),
+      }),
+      { minLength: 6, maxLength: 6 },
+    )
+    .map((list) =>
+      list.map(({ hours, before, wait }, i) =>
+        step(
+          `${i}`,
+          [hours / 2, hours, 2 * hours],
+          [...new Set(before)].filter((one) => one < i).map(String),
+          wait === undefined ? undefined : [wait / 4, wait / 2, wait],
+        ),
+      ),
+    ),
+  hours: fc.subarray(['monday', 'tuesday', 'wednesday', 'friday', 'saturday'] as const, { minLength: 1 }),
+  closed: fc.subarray(['2026-12-10', '2026-12-15/2026-12-17', '2026-12-24/2027-01-02']),
+});
+
 describe('later starts', () => {
+  it('never finish sooner, whatever the steps and the week: not as expected, not by any share of pieces', () => {
+    fc.assert(
+      fc.property(anyPlan, ({ steps, hours, closed }) => {
+        const calendar = { hours: Object.fromEntries(hours.map((day) => [day, 3])), closed };
+        const plan = { ...monday, calendar, steps, promised: '2027-01-20' };
+        const begun = Array.from({ length: 15 }, (_, later) =>
+          schedule({ ...plan, start: isoDay(dayNumber(monday.today) + later) }),
+        );
+        const inOrder = (days: string[]) => expect(days).toEqual([...days].sort());
+        inOrder(begun.map(({ finish }) => finish));
+        for (const share of ['p50', 'p80', 'p95'] as const) inOrder(begun.map(({ ready }) => ready[share]));
+        const odds = begun.map((one) => one.odds);
+        expect(odds).toEqual([...odds].sort((a, b) => b - a));
+      }),
+      { numRuns: 40 },
+    );
+  });
+
   it('are a week apart, none after the promise, and none with better odds than an earlier one', () => {
     const plan = { ...monday, promised: '2026-12-24', steps: [step('joints', [8, 20, 60])] };
     const made = laterStarts(plan);

@@ -1,5 +1,6 @@
 import type { Finding } from '../measure/finding.js';
 import type { Actuals } from './actuals.js';
+import { deviationTogether, usualPace } from './pace.js';
 
 const eightInTen = 1.2816;
 
@@ -8,7 +9,10 @@ const eightInTen = 1.2816;
  * next time's estimate can be changed for.
  */
 export function closingFindings({ operations, untimed, why, estimated, actual }: Actuals): Finding[] {
-  const spread = Math.hypot(...operations.map(({ deviation }) => deviation));
+  const spread = deviationTogether(
+    operations.map((one) => ({ ...one, mean: one.estimated })),
+    usualPace,
+  );
   const unexplained = operations.filter(
     (operation) => isOutside(operation.actual, operation.estimated, operation.deviation) && !why[operation.id],
   );

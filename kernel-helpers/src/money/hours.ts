@@ -3,6 +3,7 @@ import * as z from 'zod';
 import { amount, readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { allOperations, type Counts, type CountUnit, type Operation } from './operations.js';
+import { deviationTogether, drawnPaces, pacedDeviation, usualPace } from './pace.js';
 import { percentiles, pertMoments, pertQuantile, type ThreePoints } from './pert.js';
 
 /** Hours of one operation, or of all. */
@@ -31,6 +32,8 @@ export interface HoursEstimate extends Hours {
   p50: number;
   p80: number;
   p95: number;
+  /** Scatter of the pace that all operations share, a part of the estimate. */
+  pace: number;
   simulations: number;
   seed: number;
   byOperation: OperationHours[];
@@ -38,6 +41,9 @@ export interface HoursEstimate extends Hours {
 
 /** What a simulation needs besides its subject. @internal */
 export const simulationFields = {
+  pace: amount({ least: 0, most: 1, why: 'how far the pace of a whole piece scatters: 18 % is 0.18' }).default(
+    usualPace,
+  ),
   simulations: amount({ least: 100, most: 1_000_000, why: 'how many pieces are tried' }).default(10_000),
   seed: amount({ least: 0, most: 2 ** 31, why: 'the same seed gives the same figures' }).default(1),
 };
@@ -47,29 +53,30 @@ const fields = z.object(simulationFields);
 /**
  * Hours of a piece from what is counted on it. An operation whose count is zero takes nothing.
  *
- * One pace holds for all of a kind, set-up included: a slow day makes every tail slow. Operations are independent of each
- * other; each is drawn from PERT's beta distribution.
+ * One time holds for all of a kind, set-up included: a slow day makes every tail slow. Each operation is drawn from PERT's
+ * beta distribution, and all of a piece share its pace.
  *
  * @param estimate.counts  how many of each, see {@link countWork}
  * @param estimate.operations  in working order; those of a box unless told otherwise
+ * @param estimate.pace  scatter of that pace, a part of the estimate; see {@link usualPace}
  * @param estimate.seed  the same seed gives the same figures; 1 unless told otherwise
  * @returns hours; mean and deviation in closed form, the rest simulated
  * @throws ShopError  a count that is below zero or no number
- * @see {@link pertMean}, {@link pertVariance}
+ * @see {@link pertMean}, {@link pertVariance}, {@link pacedVariance}
  */
 export function estimateHours(estimate: {
   counts: Counts;
   operations?: Operation[];
+  pace?: number;
   simulations?: number;
   seed?: number;
 }): HoursEstimate {
   const { counts, operations = allOperations() } = estimate;
-  const { simulations, seed } = readParameters(fields, { ...estimate });
-  const byOperation = operations.filter(({ per }) => countOf(counts, per) > 0).map((one) => hoursOf(one, counts));
+  const { pace, simulations, seed } = readParameters(fields, { ...estimate });
+  const byOperation = operations.filter(({ per }) => countOf(counts, per) > 0).map((one) => hoursOf(one, counts, pace));
   const tried = simulate(
     byOperation.map(({ minutes }) => minutes),
-    simulations,
-    seed,
+    { pace, simulations, seed },
   );
   const [low, p50, p80, high, p95] = percentiles(tried, [0.1, 0.5, 0.8, 0.9, 0.95]) as [
     number,
@@ -80,12 +87,13 @@ export function estimateHours(estimate: {
   ];
   return {
     mean: byOperation.reduce((sum, operation) => sum + operation.mean, 0),
-    deviation: Math.hypot(...byOperation.map((operation) => operation.deviation)),
+    deviation: deviationTogether(byOperation, pace),
     low,
     high,
     p50,
     p80,
     p95,
+    pace,
     simulations,
     seed,
     byOperation,
@@ -99,18 +107,19 @@ function countOf(counts: Counts, per: CountUnit): number {
   return count;
 }
 
-function hoursOf({ id, name, per, setUp, each }: Operation, counts: Counts): OperationHours {
+function hoursOf({ id, name, per, setUp, each }: Operation, counts: Counts, pace: number): OperationHours {
   const count = countOf(counts, per);
   const minutes = setUp.map((point, i) => point + count * (each[i] as number)) as ThreePoints;
   const { mean, deviation } = pertMoments(minutes);
-  return { id, name, count, per, minutes, mean: mean / 60, deviation: deviation / 60 };
+  return { id, name, count, per, minutes, mean: mean / 60, deviation: pacedDeviation(mean, deviation, pace) / 60 };
 }
 
 /** Hours of as many pieces as are tried. */
-function simulate(operations: ThreePoints[], simulations: number, seed: number): Float64Array {
-  const random = randomLcg(seed);
-  const hours = new Float64Array(simulations);
+function simulate(operations: ThreePoints[], tried: { pace: number; simulations: number; seed: number }): Float64Array {
+  const random = randomLcg(tried.seed);
+  const paces = drawnPaces(tried.simulations, tried.pace, random);
+  const hours = new Float64Array(tried.simulations);
   for (const quantile of operations.map(pertQuantile))
-    for (let i = 0; i < simulations; i++) hours[i] = (hours[i] as number) + quantile(random()) / 60;
-  return hours;
+    for (let i = 0; i < hours.length; i++) hours[i] = (hours[i] as number) + quantile(random()) / 60;
+  return hours.map((own, i) => own * (paces[i] as number));
 }

@@ -86,12 +86,6 @@ export function hoursOn(calendar: WorkingCalendar, day: string): number {
   return workingDays(calendar, day, 1).hours[0] as number;
 }
 
-/** Whether a day is one of the days off and holidays. @internal */
-export function isClosed({ closed }: WorkingCalendar, day: string): boolean {
-  const everyDay = Object.fromEntries(weekdays.map((name) => [name, 1]));
-  return hoursOn({ hours: everyDay, closed }, day) === 0;
-}
-
 /**
  * Day, counted from the first, on which an hour of work falls. An hour at which a day ends belongs to that day where work
  * is `ending`, else to the next day that has work. One past the last day where there are not hours enough.

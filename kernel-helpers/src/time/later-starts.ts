@@ -3,6 +3,7 @@ import { type Schedule, type SchedulePlan, schedule } from './schedule.js';
 
 /**
  * The same plan begun now, a week later, two weeks later, as long as that is not after the promised day: what waiting costs.
+ * The same pieces are drawn for each start, in the same order of steps.
  *
  * @param plan  as for {@link schedule}
  * @param weeks  how many starts, at most; 5 unless told otherwise

@@ -1,4 +1,5 @@
 import type { Finding } from '../measure/finding.js';
+import { ofHundred } from '../measure/of-hundred.js';
 import { judge } from '../measure/verdict.js';
 import type { Schedule } from './schedule.js';
 
@@ -6,17 +7,26 @@ import type { Schedule } from './schedule.js';
 const safe = 0.9;
 const fair = 0.5;
 
-/** What must be true of a promise. @internal */
-export function scheduleFindings(scheduled: Omit<Schedule, 'findings'>, today: string, shopIsOpen: boolean): Finding[] {
+/**
+ * What must be true of a promise.
+ *
+ * @param days.toPromise  first day of work by which nineteen in twenty are done
+ * @param days.workedNext  first day of work from the promised day on
+ * @internal
+ */
+export function scheduleFindings(
+  scheduled: Omit<Schedule, 'findings'>,
+  days: { today: string; toPromise: string; workedNext: string },
+): Finding[] {
+  const { today, toPromise, workedNext } = days;
   const { start, promised, finish, latestStart, odds, ready } = scheduled;
-  const percent = `${(100 * odds).toFixed(0)} %`;
   return [
     {
       rule: 'days: the promise can be kept',
       verdict: odds >= safe ? 'ok' : odds >= fair ? 'watch' : 'stop',
-      figures: `${percent} are done by ${promised}; nineteen in twenty by ${ready.p95}`,
+      figures: `${ofHundred(odds)} in a hundred are done by ${promised}; nineteen in twenty by ${ready.p95}`,
       reason: `a date that is missed one time in ten is a fair promise, one that is missed every other time is none`,
-      change: `promise ${ready.p95}, begin sooner, give it more hours a week, or shorten what waits`,
+      change: `promise ${toPromise}, begin sooner, give it more hours a week, or shorten what waits`,
     },
     {
       rule: 'days: begun in time',
@@ -28,11 +38,11 @@ export function scheduleFindings(scheduled: Omit<Schedule, 'findings'>, today: s
       change: 'a later promise, or more hours a week',
     },
     {
-      rule: 'days: the shop is open on the promised day',
-      verdict: judge(shopIsOpen, 'watch'),
-      figures: `promised for ${promised}`,
+      rule: 'days: the promised day is a day of work',
+      verdict: judge(workedNext === promised, 'watch'),
+      figures: `promised for ${promised}${workedNext === promised ? '' : ', a day without hours of work'}`,
       reason: 'someone has to be there to hand it over',
-      change: 'promise a day that is not one of your days off',
+      change: `promise ${workedNext}, the next day with hours of work, or agree with the client on who hands it over`,
     },
   ];
 }

@@ -5,7 +5,7 @@ import { amount, day, readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { simulationFields } from '../money/hours.js';
 import type { BenchStep } from './bench-steps.js';
-import { dayOfHour, isClosed, type WorkingCalendar, workingDays } from './calendar.js';
+import { dayOfHour, type WorkingCalendar, workingDays } from './calendar.js';
 import { finishDays } from './finish-days.js';
 import { lastDay, runThrough, type StepRun, workingOrder } from './run-through.js';
 import { scheduleFindings } from './schedule-findings.js';
@@ -36,6 +36,8 @@ export interface SchedulePlan {
   /** Today, unless told otherwise. */
   start?: string;
   promised: string;
+  /** Scatter of the pace that all steps of a piece share, a part of the estimate; see {@link usualPace}. */
+  pace?: number;
   simulations?: number;
   /** The same seed gives the same odds; 1 unless told otherwise. */
   seed?: number;
@@ -55,6 +57,7 @@ export interface Schedule {
   criticalPath: string[];
   /** Of all simulated pieces, the share that is done on or before the promised day. */
   odds: number;
+  pace: number;
   /** Days by which half, eight in ten and nineteen in twenty are done. */
   ready: { p50: string; p80: string; p95: string };
   /** Each day on which some piece is done, and the share done by then. */
@@ -72,7 +75,7 @@ const fields = z.object({
   start: day('the day work begins'),
   promised: day('the day it is promised for'),
   ...simulationFields,
-  simulations: amount({ least: 100, most: 100_000, why: 'how many pieces are tried' }).default(10_000),
+  simulations: amount({ least: 1000, most: 100_000, why: 'how many pieces are tried' }).default(10_000),
 });
 
 /**
@@ -82,6 +85,9 @@ const fields = z.object({
  * Waiting runs on the clock of the shop's wall, night and Sunday included; a wait over a change of the clocks is off by that
  * hour, and no day is.
  *
+ * The order of the steps is that of work begun today: it does not turn on the start, so that nothing begun later is done
+ * sooner.
+ *
  * @param plan  see {@link SchedulePlan}
  * @throws ShopError  one line: the field, the value given, what is possible, why; a promise in the past; steps that wait for
  *   each other, by name; a week without an hour of work
@@ -89,7 +95,7 @@ const fields = z.object({
  */
 export function schedule(plan: SchedulePlan): Schedule {
   const read = readParameters(fields, { ...plan, start: plan.start ?? plan.today });
-  const { today, start, promised, simulations, seed } = read;
+  const { today, start, promised, pace, simulations, seed } = read;
   if (promised < today)
     throw new ShopError(`promised: ${promised} given, and today is ${today}; possible: today or later`);
   if (start < today) throw new ShopError(`start: ${start} given, and today is ${today}; possible: today or later`);
@@ -102,8 +108,8 @@ export function schedule(plan: SchedulePlan): Schedule {
   // Room for ten years of work from whichever day it is begun on.
   const days = workingDays(plan.calendar, today, Math.max(beginning, limit) + horizon);
   const hourOf = (index: number) => days.before[index] as number;
-  const runs = workingOrder(plan.steps, days, hourOf(beginning));
-  const done = finishDays({ order: runs, days, start: hourOf(beginning), simulations, seed });
+  const runs = runThrough(workingOrder(plan.steps, days, 0), days, hourOf(beginning));
+  const done = finishDays({ order: runs, days, start: hourOf(beginning), pace, simulations, seed });
   const inTime = (index: number) => lastDay(runThrough(runs, days, hourOf(index)), days) <= limit;
   const latest = lastThat(inTime, limit);
   const isoOf = (index: number) => isoDay(days.first + index);
@@ -129,12 +135,16 @@ export function schedule(plan: SchedulePlan): Schedule {
     ...(latest === undefined ? {} : { latestStart: isoOf(latest) }),
     criticalPath: path,
     odds: shareBy(limit),
+    pace,
     ready: { p50: by(0.5), p80: by(0.8), p95: by(0.95) },
     readyBy: [...new Set(done)].map((index) => ({ day: isoOf(index), share: shareBy(index) })),
     simulations,
     seed,
   };
-  return { ...scheduled, findings: scheduleFindings(scheduled, today, !isClosed(plan.calendar, promised)) };
+  // The first day from then on that has hours of work.
+  const workedFrom = (index: number) => isoOf(dayOfHour(days, hourOf(index), false));
+  const toPromise = workedFrom(dayNumber(scheduled.ready.p95) - days.first);
+  return { ...scheduled, findings: scheduleFindings(scheduled, { today, toPromise, workedNext: workedFrom(limit) }) };
 }
 
 /** The largest whole number from 0 to `most` for which something holds that holds for all smaller ones, if for any. */

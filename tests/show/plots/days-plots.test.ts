@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ofHundred } from '../../../kernel-helpers/src/measure/of-hundred.js';
 import { estimateCost } from '../../../kernel-helpers/src/money/cost.js';
 import { estimateHours } from '../../../kernel-helpers/src/money/hours.js';
 import { countWork } from '../../../kernel-helpers/src/money/operations.js';
@@ -72,7 +73,7 @@ describe('the chart of the days', () => {
 describe('the odds of the promise', () => {
   it('are told in words', () => {
     const made = boxDays('2027-01-18');
-    expect(altOf(promisePlot(made).text)).toContain(`${(100 * made.odds).toFixed(0)} of a hundred by the promised day`);
+    expect(altOf(promisePlot(made).text)).toContain(`${ofHundred(made.odds)} of a hundred by the promised day`);
   });
 });
 

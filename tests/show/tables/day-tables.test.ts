@@ -21,3 +21,9 @@ it('names the last day to begin, or that it is past', () => {
   const { latestStart: _, ...late } = made;
   expect(captionOf([late])).toMatch(/: past$/);
 });
+
+it('says that no day is certain, however early it is begun', () => {
+  const early = boxDays('2027-11-12');
+  expect(early.odds).toBe(1);
+  expect(tableRows(laterStartTable([early])).map((row) => row[3])).toEqual(['over 99']);
+});

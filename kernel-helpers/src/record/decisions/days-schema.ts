@@ -26,6 +26,7 @@ export const days = z.looseObject({
   latestStart: day.optional(),
   criticalPath: z.array(z.string()).min(1),
   odds: share,
+  pace: share.optional(),
   ready: z.looseObject({ p50: day, p80: day, p95: day }),
   simulations: nonNegative,
   seed: z.number(),

@@ -119,7 +119,7 @@ export interface QuoteDecision {
 }
 
 /** When what is done, and how sure the promised day is. */
-export type DaysDecision = Omit<Schedule, 'findings' | 'readyBy'>;
+export type DaysDecision = Omit<Schedule, 'findings' | 'readyBy' | 'pace'> & Partial<Pick<Schedule, 'pace'>>;
 
 /**
  * What each decision hands on: `job.need('sizing')` gives `Decisions['sizing']`.

@@ -25,7 +25,7 @@ export function hoursPlot(hours: HoursEstimate): DisplayItem {
     }),
     {
       alt: `Hours by operation, longest first: ${rows.map(({ name, mean }) => `${name} ${mean.toFixed(1)}`).join(', ')}.`,
-      caption: `${hours.mean.toFixed(1)} hours in all. Bars are the estimate, the dark lines reach from all going well to a bad day. All together half of such pieces take under ${hours.p50.toFixed(1)} hours, eight in ten under ${hours.p80.toFixed(1)}, nineteen in twenty under ${hours.p95.toFixed(1)}. That holds where one bad day has nothing to do with the next; with a wood or a joint that is new to you, go by the dark lines.`,
+      caption: `${hours.mean.toFixed(1)} hours in all. Bars are the estimate, the dark lines reach from all going well to a bad day. All together half of such pieces take under ${hours.p50.toFixed(1)} hours, eight in ten under ${hours.p80.toFixed(1)}, nineteen in twenty under ${hours.p95.toFixed(1)}. A piece that goes slowly goes slowly in every step: its pace is taken to scatter by ${(100 * hours.pace).toFixed(0)} %, common practice, no source.`,
     },
   );
 }

@@ -1,4 +1,5 @@
 import { dayNumber, isoDay } from '../../measure/day.js';
+import { ofHundred } from '../../measure/of-hundred.js';
 import type { Schedule } from '../../time/schedule.js';
 import { dayAxis, longDay, utcDay } from '../kit/day-text.js';
 import type { DisplayItem } from '../kit/display.js';
@@ -44,8 +45,8 @@ export function promisePlot(made: Schedule): DisplayItem {
       ],
     }),
     {
-      alt: `Share of pieces done by each day: half by ${ready.p50}, eight in ten by ${ready.p80}, nineteen in twenty by ${ready.p95}; ${(100 * odds).toFixed(0)} of a hundred by the promised day, ${promised}.`,
-      caption: `Of a hundred such pieces, ${(100 * odds).toFixed(0)} are done by the promised day, ${longDay(promised)} (broken line). Half are done by ${longDay(ready.p50)}, nineteen in twenty by ${longDay(ready.p95)}.`,
+      alt: `Share of pieces done by each day: half by ${ready.p50}, eight in ten by ${ready.p80}, nineteen in twenty by ${ready.p95}; ${ofHundred(odds)} of a hundred by the promised day, ${promised}.`,
+      caption: `Of a hundred such pieces, ${ofHundred(odds)} are done by the promised day, ${longDay(promised)} (broken line). Half are done by ${longDay(ready.p50)}, nineteen in twenty by ${longDay(ready.p95)}.`,
     },
   );
 }

@@ -1,7 +1,8 @@
+import { ofHundred } from '../../measure/of-hundred.js';
 import type { Schedule } from '../../time/schedule.js';
 import { longDay, shortDay } from '../kit/day-text.js';
 import type { DisplayItem } from '../kit/display.js';
-import { table } from '../kit/table.js';
+import { right, table } from '../kit/table.js';
 
 /**
  * What a later start costs.
@@ -11,11 +12,11 @@ import { table } from '../kit/table.js';
 export function laterStartTable(starts: readonly Schedule[]): DisplayItem {
   const latest = starts[0]?.latestStart;
   return table({
-    columns: [
-      ...['Begun on', 'Done, as expected', 'Nineteen in twenty by'],
-      { head: 'In time, of a hundred', decimals: 0 },
-    ],
-    rows: starts.map(({ start, finish, ready, odds }) => [...[start, finish, ready.p95].map(shortDay), 100 * odds]),
+    columns: ['Begun on', 'Done, as expected', 'Nineteen in twenty by', right('In time, of a hundred')],
+    rows: starts.map(({ start, finish, ready, odds }) => [
+      ...[start, finish, ready.p95].map(shortDay),
+      ofHundred(odds),
+    ]),
     caption: `What a later start costs; last day to begin, as expected: ${latest ? longDay(latest) : 'past'}`,
   });
 }

@@ -1,4 +1,5 @@
 import { formatLength } from '../../measure/length.js';
+import { ofHundred } from '../../measure/of-hundred.js';
 import { formatMoney } from '../../money/money.js';
 import type { Decisions } from '../../record/decisions/decisions.js';
 import type { DisplayItem } from '../kit/display.js';
@@ -28,7 +29,7 @@ export function pieceCard(decided: {
       ['Boards', `${stock.bought.toFixed(2)} board feet bought, ${(100 * stock.yield).toFixed(0)} % in the piece`],
       ['Hours', `${mean.toFixed(1)}, eight times in ten ${low.toFixed(1)} to ${high.toFixed(1)}`],
       ['Price', `${formatMoney(offer.quote.price)}, valid until ${offer.quote.validUntil}`],
-      ['Days', `begun ${days.start}, done ${days.finish}, in time ${(100 * days.odds).toFixed(0)} times of a hundred`],
+      ['Days', `begun ${days.start}, done ${days.finish}, in time ${ofHundred(days.odds)} times of a hundred`],
     ],
     caption: 'What was decided',
   });
