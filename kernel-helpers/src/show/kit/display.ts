@@ -1,5 +1,3 @@
-import { createRequire } from 'node:module';
-
 /** One thing to look at, ready for a notebook or the page: what kind of text it is, and the text. */
 export interface DisplayItem {
   readonly mime: 'text/html' | 'text/latex' | 'text/markdown' | 'text/plain';
@@ -23,8 +21,10 @@ interface KernelDisplay {
   raw(mime: string, text: string): void;
 }
 
-// The kernel sets this global; loading tslab elsewhere would start a whole TypeScript compiler for nothing.
+// The kernel's own require knows the tslab that runs; importing it would start a TypeScript compiler wherever there is no kernel.
 function kernelDisplay(): KernelDisplay | undefined {
-  if (!('__tslab__' in globalThis)) return undefined;
-  return createRequire(import.meta.url)('tslab').display;
+  const { __tslab__: kernel } = globalThis as {
+    __tslab__?: { require: (name: 'tslab') => { display: KernelDisplay } };
+  };
+  return kernel?.require('tslab').display;
 }
