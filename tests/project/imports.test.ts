@@ -33,23 +33,31 @@ test('a file imports only from folders before its own', () => {
   expect(upward).toEqual([]);
 });
 
-test('no folders import from one another, not even round about', () => {
-  const folder = (name: string) => name.slice(0, name.lastIndexOf('/'));
+/** Those of the names that import from one another, be it round about. */
+function inARing(nameOf: (file: string) => string): string[] {
   const imported = new Map<string, Set<string>>();
   for (const { name, text } of files) {
     const others = importsOf(text)
       .filter((path) => path.startsWith('.'))
-      .map((path) => folder(relative(source, join(source, name, '..', path)).replaceAll(sep, '/')))
-      .filter((other) => other !== folder(name));
-    imported.set(folder(name), new Set([...(imported.get(folder(name)) ?? []), ...others]));
+      .map((path) => nameOf(relative(source, join(source, name, '..', path)).replaceAll(sep, '/')))
+      .filter((other) => other !== nameOf(name));
+    imported.set(nameOf(name), new Set([...(imported.get(nameOf(name)) ?? []), ...others]));
   }
-  // A folder may go once all that it imports from has gone; those that can never go stand in a ring.
+  // A name may go once all that it imports from has gone; those that can never go stand in a ring.
   const waiting = new Map([...imported].filter(([, others]) => others.size > 0));
   for (let before = -1; before !== waiting.size; ) {
     before = waiting.size;
     for (const [name, others] of waiting) if (![...others].some((other) => waiting.has(other))) waiting.delete(name);
   }
-  expect([...waiting.keys()]).toEqual([]);
+  return [...waiting.keys()];
+}
+
+test('no folders import from one another, not even round about', () => {
+  expect(inARing((file) => file.slice(0, file.lastIndexOf('/')))).toEqual([]);
+});
+
+test('no files import from one another, not even a type', () => {
+  expect(inARing((file) => file.replace(/\.(js|ts)$/, ''))).toEqual([]);
 });
 
 test('no folder is a heap', () => {

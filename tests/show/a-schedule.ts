@@ -1,6 +1,7 @@
 import { countWork } from '../../kernel-helpers/src/money/operations.js';
 import { benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
-import { type Schedule, schedule } from '../../kernel-helpers/src/time/schedule.js';
+import { schedule } from '../../kernel-helpers/src/time/schedule.js';
+import type { Schedule } from '../../kernel-helpers/src/time/scheduled-steps.js';
 import { box, dovetails } from '../money/a-box.js';
 
 export const calendar = {

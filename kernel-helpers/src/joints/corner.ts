@@ -2,7 +2,8 @@ import * as z from 'zod';
 import { oneOf, readParameters } from '../measure/parameters.js';
 import type { Joint } from '../piece/brief.js';
 import { type DovetailInput, type DovetailLayout, type JointPiece, layOutDovetails } from './dovetails.js';
-import { type FingerInput, type FingerLayout, layOutFingers } from './finger-joint.js';
+import { type FingerInput, layOutFingers } from './finger-joint.js';
+import type { FingerLayout } from './finger-layout.js';
 
 /** A corner joint as it is set out. */
 export type CornerLayout = DovetailLayout | FingerLayout;

@@ -1,15 +1,15 @@
 import type { Finding } from '../measure/finding.js';
 import { caliper, judge, rounding, tape } from '../measure/verdict.js';
-import type { FingerLayout, FingerRead } from './finger-joint.js';
+import type { FingerLayout } from './finger-layout.js';
 
 /** What must be true of a finger joint. Limits are common practice, no source. @internal */
-export function fingerFindings(layout: Omit<FingerLayout, 'findings'>, read: FingerRead): Finding[] {
+export function fingerFindings(layout: Omit<FingerLayout, 'findings'>, cutter: number): Finding[] {
   const { fingerWidth, stockThickness, count, play, boardWidth, setUp } = layout;
   const times = fingerWidth / stockThickness;
   // Each socket is set off from the one before: a key that is off by 0.001 in is off by so much at the far edge.
   const sockets = Math.floor(count / 2);
   // Fingers as wide as the cutter: of use where the edges stay as they are and the fingers strong enough.
-  const asWide = Math.max(2, Math.round(boardWidth / (read.cutter - play / 2)));
+  const asWide = Math.max(2, Math.round(boardWidth / (cutter - play / 2)));
   const ofUse = asWide % 2 === count % 2 && boardWidth / asWide >= stockThickness / 3;
   return [
     {
@@ -29,7 +29,7 @@ export function fingerFindings(layout: Omit<FingerLayout, 'findings'>, read: Fin
     {
       rule: 'socket made by whole settings of the cutter',
       verdict: judge(setUp.passes === 1, 'watch'),
-      figures: `cutter ${tape(read.cutter)}, socket ${caliper(fingerWidth + play / 2)}: ${setUp.passes} ${setUp.passes === 1 ? 'pass' : 'passes'} for each`,
+      figures: `cutter ${tape(cutter)}, socket ${caliper(fingerWidth + play / 2)}: ${setUp.passes} ${setUp.passes === 1 ? 'pass' : 'passes'} for each`,
       reason: 'every second setting is one more thing that can be off',
       change: `a cutter of ${caliper(fingerWidth + play / 2)}${ofUse ? `, or ${asWide} fingers` : ''}`,
     },

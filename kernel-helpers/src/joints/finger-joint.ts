@@ -1,10 +1,10 @@
 import * as z from 'zod';
-import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.js';
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { rounding, tape } from '../measure/verdict.js';
 import { fingerFindings } from './finger-findings.js';
+import type { Finger, FingerLayout } from './finger-layout.js';
 import { groovePasses } from './groove-passes.js';
 
 const inches = (tex: string, meaning: string): FormulaSymbol => ({ tex, meaning, unit: 'in', min: 0 });
@@ -20,45 +20,6 @@ export const fingerFormula: Formula<'W' | 'N'> = {
   },
   source: 'common practice, no source',
 };
-
-/** A finger or a socket across the width of a board, from its lower edge. Inches. */
-export interface Finger {
-  kind: 'finger' | 'socket';
-  from: number;
-  to: number;
-}
-
-/** A finger joint as it is set out. Inches, from the lower edge of the boards. */
-export interface FingerLayout {
-  boardWidth: number;
-  stockThickness: number;
-  proud: number;
-  /** Fingers of both boards together. */
-  count: number;
-  fingerWidth: number;
-  /** By how much a socket is wider than the finger that goes in, in all. */
-  play: number;
-  /** The first board has the finger at the lower edge. */
-  first: Finger[];
-  second: Finger[];
-  /** Odd or even, and what follows at the edges. */
-  note: string;
-  /** Depth of the sockets: thickness plus proud. */
-  gaugeSetting: number;
-  setUp: {
-    /** Height of the cutter over the table. */
-    cutterHeight: number;
-    /** Between the key and the socket being cut; the key is as wide as a socket. */
-    keyDistance: number;
-    /** Lower side of the cutter, from the board's lower edge, for each socket. */
-    firstBoardFence: number[];
-    secondBoardFence: number[];
-    /** Passes for one socket, and how far each is moved on. */
-    passes: number;
-    offsets: number[];
-  };
-  findings: Finding[];
-}
 
 const fields = z.strictObject({
   boardWidth: size({ least: 0.5, most: 60, why: 'width of the boards at the joint' }),
@@ -89,8 +50,7 @@ export interface FingerInput {
   play?: number | string;
 }
 
-/** What decides a finger joint, read. @internal */
-export type FingerRead = z.infer<typeof fields>;
+type FingerRead = z.infer<typeof fields>;
 
 /**
  * Lays out a joint of equal fingers.
@@ -145,7 +105,7 @@ export function layOutFingers(joint: FingerInput): FingerLayout {
       offsets,
     },
   };
-  return { ...layout, findings: fingerFindings(layout, read) };
+  return { ...layout, findings: fingerFindings(layout, cutter) };
 }
 
 function fingerCount({ fingers, fingerWidth, boardWidth }: FingerRead): number {

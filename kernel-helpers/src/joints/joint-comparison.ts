@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.js';
 import { amount, readParameters } from '../measure/parameters.js';
 import type { DovetailLayout } from './dovetails.js';
-import type { FingerLayout } from './finger-joint.js';
+import type { FingerLayout } from './finger-layout.js';
 import type { KeyedMitreLayout } from './keyed-mitre.js';
 import type { RabbetLayout } from './rabbet.js';
 

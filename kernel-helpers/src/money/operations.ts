@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import data from '../../../data/operations.json';
 import type { DovetailLayout } from '../joints/dovetails.js';
-import type { FingerLayout } from '../joints/finger-joint.js';
+import type { FingerLayout } from '../joints/finger-layout.js';
 import type { KeyedMitreLayout } from '../joints/keyed-mitre.js';
 import type { RabbetLayout } from '../joints/rabbet.js';
 import { dataTable } from '../measure/data-file.js';

@@ -1,7 +1,7 @@
 import type { Finishing } from './finish/finishing.js';
 import type { Gluing } from './finish/gluing.js';
 import type { SandingPlan } from './finish/sanding.js';
-import type { HandleKind } from './handle/handle.js';
+import type { HandleKind } from './handle/laid-out-handle.js';
 
 /** A step of the surface's work. */
 export interface SurfaceStep {

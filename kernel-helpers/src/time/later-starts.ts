@@ -1,5 +1,6 @@
 import { dayNumber, isoDay } from '../measure/day.js';
-import { type Schedule, type SchedulePlan, schedule } from './schedule.js';
+import { type SchedulePlan, schedule } from './schedule.js';
+import type { Schedule } from './scheduled-steps.js';
 
 /**
  * The same plan begun now, a week later, two weeks later, as long as that is not after the promised day: what waiting costs.

@@ -1,7 +1,7 @@
 import type { Finding } from '../measure/finding.js';
 import { ofHundred } from '../measure/of-hundred.js';
 import { judge } from '../measure/verdict.js';
-import type { Schedule } from './schedule.js';
+import type { Schedule } from './scheduled-steps.js';
 
 /** Odds from which a promise is taken to be safe, and from which it may be made at all; common practice, no source. */
 const safe = 0.9;

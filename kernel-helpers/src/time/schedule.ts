@@ -1,6 +1,5 @@
 import * as z from 'zod';
 import { dayNumber, isoDay } from '../measure/day.js';
-import type { Finding } from '../measure/finding.js';
 import { amount, day, readParameters } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { simulationFields } from '../money/hours.js';
@@ -9,22 +8,7 @@ import { dayOfHour, type WorkingCalendar, workingDays } from './calendar.js';
 import { finishDays } from './finish-days.js';
 import { lastDay, runThrough, type StepRun, workingOrder } from './run-through.js';
 import { scheduleFindings } from './schedule-findings.js';
-
-/** A step with its days. All days are ISO days. */
-export interface ScheduledStep {
-  id: string;
-  name: string;
-  count: string;
-  /** Hours as they are expected. */
-  hours: number;
-  start: string;
-  finish: string;
-  /** What passes afterwards, and the day on which it is over. */
-  wait?: { what: string; until: string };
-  /** On the chain of steps that decides the finish. */
-  critical: boolean;
-  cautions: string[];
-}
+import type { Schedule } from './scheduled-steps.js';
 
 /** What a schedule is made from. Days are ISO days. */
 export interface SchedulePlan {
@@ -41,30 +25,6 @@ export interface SchedulePlan {
   simulations?: number;
   /** The same seed gives the same odds; 1 unless told otherwise. */
   seed?: number;
-}
-
-/** When what is done, and whether the promise can be kept. All days are ISO days. */
-export interface Schedule {
-  start: string;
-  promised: string;
-  /** In working order. */
-  steps: ScheduledStep[];
-  /** When everything takes as long as expected. */
-  finish: string;
-  /** Last day to begin and still be done in time when everything takes as long as expected; none when it is past. */
-  latestStart?: string;
-  /** Ids of the steps that decide the finish, first to last: each waits for the one before, or for the hands that were at it. */
-  criticalPath: string[];
-  /** Of all simulated pieces, the share that is done on or before the promised day. */
-  odds: number;
-  pace: number;
-  /** Days by which half, eight in ten and nineteen in twenty are done. */
-  ready: { p50: string; p80: string; p95: string };
-  /** Each day on which some piece is done, and the share done by then. */
-  readyBy: { day: string; share: number }[];
-  simulations: number;
-  seed: number;
-  findings: Finding[];
 }
 
 /** Ten years: the latest promise, and the longest work. */

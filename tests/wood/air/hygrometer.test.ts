@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
-import { type HygrometerReading, readHygrometer } from '../../../kernel-helpers/src/wood/air/hygrometer.js';
+import { readHygrometer } from '../../../kernel-helpers/src/wood/air/hygrometer.js';
+import type { HygrometerReading } from '../../../kernel-helpers/src/wood/air/hygrometer-reading.js';
 
 const header = 'date,temperature (°C),humidity (%)';
 const table = (...rows: string[]) => readHygrometer([header, ...rows].join('\n'));

@@ -16,8 +16,8 @@ import type { CutPlan } from '../../stock/cut-plan/plan.js';
 import type { MillingLoss } from '../../stock/milling/milling-loss.js';
 import type { RoughCut } from '../../stock/milling/rough-cut.js';
 import type { GluedPanels } from '../../surface/finish/panel-gluing.js';
-import type { HandleKind } from '../../surface/handle/handle.js';
-import type { Schedule } from '../../time/schedule.js';
+import type { HandleKind } from '../../surface/handle/laid-out-handle.js';
+import type { Schedule } from '../../time/scheduled-steps.js';
 import type { MonthOfAir } from '../../wood/air/air.js';
 
 /** The air the piece will live in, and the moisture its lid reaches there under its finish. */

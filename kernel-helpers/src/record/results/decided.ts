@@ -8,7 +8,7 @@ import type { BoardLayout } from '../../stock/cutting/board-layouts.js';
 import type { MillingLoss } from '../../stock/milling/milling-loss.js';
 import type { RoughCut } from '../../stock/milling/rough-cut.js';
 import { type PanelGluing, panelDecision } from '../../surface/finish/panel-gluing.js';
-import type { Schedule } from '../../time/schedule.js';
+import type { Schedule } from '../../time/scheduled-steps.js';
 import type { DaysDecision, GrooveDecision, LidDecision, StockDecision } from '../decisions/decisions.js';
 
 /** What later sheets need of a lid's year. */

@@ -1,8 +1,8 @@
 import type { Finishing } from '../../surface/finish/finishing.js';
 import type { Gluing } from '../../surface/finish/gluing.js';
 import type { SandingPlan } from '../../surface/finish/sanding.js';
-import type { Handle } from '../../surface/handle/handle.js';
-import type { Lettering } from '../../surface/lettering/lettering.js';
+import type { Handle } from '../../surface/handle/laid-out-handle.js';
+import type { Lettering } from '../../surface/lettering/laid-out-lettering.js';
 import type { SurfaceStep } from '../../surface/order-of-work.js';
 import type { SurfaceDecision } from '../decisions/decisions.js';
 

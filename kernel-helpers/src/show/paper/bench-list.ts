@@ -1,10 +1,13 @@
-import type { Schedule, ScheduledStep } from '../../time/schedule.js';
+import type { BenchStepId } from '../../time/bench-steps.js';
+import type { Schedule, ScheduledStep } from '../../time/scheduled-steps.js';
 import { longDay, shortDay } from '../kit/day-text.js';
 import { escapeHtml } from '../kit/escape.js';
 import { nonBreaking } from '../kit/table.js';
 import { cautions } from '../tables/cautions.js';
-import type { BenchSettings } from './bench-settings.js';
 import { paper } from './paper.js';
+
+/** What is set at the bench, a line each, by the step's id. */
+export type BenchSettings = { [step in BenchStepId]?: string[] };
 
 /**
  * The bench list: every step in working order with its day, its hours, what is counted, what is set, and the usual cautions

@@ -12,13 +12,10 @@ import { chalkMarks } from '../../stock/cutting/chalk-marks.js';
 import { finish as finishType } from '../../surface/finish/finishes.js';
 import { glue as glueType } from '../../surface/finish/glues.js';
 import type { GluedPanels } from '../../surface/finish/panel-gluing.js';
-import type { BenchStepId } from '../../time/bench-steps.js';
 import { moistureExcluding } from '../../wood/drying/moisture-excluding.js';
+import type { BenchSettings } from './bench-list.js';
 import { flatteningLines, type Milled, partingLines, roughCutLines } from './milling-settings.js';
 import { panelSettings } from './panel-settings.js';
-
-/** What is set at the bench, a line each, by the step's id. */
-export type BenchSettings = { [step in BenchStepId]?: string[] };
 
 type Length = (inches: number) => string;
 type Surface = Pick<

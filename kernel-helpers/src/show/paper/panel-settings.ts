@@ -1,7 +1,7 @@
 import type { Panel } from '../../stock/milling/panels.js';
 import { glue as glueType } from '../../surface/finish/glues.js';
 import type { GluedPanels } from '../../surface/finish/panel-gluing.js';
-import type { BenchSettings } from './bench-settings.js';
+import type { BenchSettings } from './bench-list.js';
 
 /** What is set when boards are glued edge to edge, and when the panels are flattened; nothing where there is no panel. @internal */
 export function panelSettings(

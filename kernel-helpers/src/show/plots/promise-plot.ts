@@ -1,6 +1,6 @@
 import { dayNumber, isoDay } from '../../measure/day.js';
 import { ofHundred } from '../../measure/of-hundred.js';
-import type { Schedule } from '../../time/schedule.js';
+import type { Schedule } from '../../time/scheduled-steps.js';
 import { dayAxis, longDay, utcDay } from '../kit/day-text.js';
 import type { DisplayItem } from '../kit/display.js';
 import { ink } from '../kit/svg.js';

@@ -1,5 +1,5 @@
 import { ofHundred } from '../../measure/of-hundred.js';
-import type { Schedule } from '../../time/schedule.js';
+import type { Schedule } from '../../time/scheduled-steps.js';
 import { longDay, shortDay } from '../kit/day-text.js';
 import type { DisplayItem } from '../kit/display.js';
 import { right, table } from '../kit/table.js';

@@ -1,5 +1,5 @@
-import type { Handle } from '../../surface/handle/handle.js';
-import type { Lettering } from '../../surface/lettering/lettering.js';
+import type { Handle } from '../../surface/handle/laid-out-handle.js';
+import type { Lettering } from '../../surface/lettering/laid-out-lettering.js';
 import { type DrawingOptions, lengthText } from '../drawing/kit/lengths.js';
 import type { DisplayItem } from '../kit/display.js';
 import { table } from '../kit/table.js';

@@ -1,4 +1,4 @@
-import type { MilledBlank } from '../../stock/milling/milling-findings.js';
+import type { MilledBlank } from '../../stock/milling/milled-blank.js';
 import type { RoughCut } from '../../stock/milling/rough-cut.js';
 import { type DrawingOptions, lengthText } from '../drawing/kit/lengths.js';
 import type { DisplayItem } from '../kit/display.js';

@@ -1,7 +1,7 @@
 import type { BoardLayout } from '../../stock/cutting/board-layouts.js';
 import type { ChalkMark } from '../../stock/cutting/chalk-marks.js';
 import type { PartsToCut } from '../../stock/milling/blanks.js';
-import type { RoughPart } from '../../stock/milling/rough-parts.js';
+import type { RoughPart } from '../../stock/milling/rough-part.js';
 import { type DrawingOptions, lengthText } from '../drawing/kit/lengths.js';
 import { escapeHtml } from '../kit/escape.js';
 import { htmlPage } from '../kit/html-page.js';

@@ -1,6 +1,7 @@
 import { type CornerLayout, cornerPieces } from '../../joints/corner.js';
 import { type DovetailLayout, dividerFormula, slopeFormula } from '../../joints/dovetails.js';
-import { type FingerLayout, fingerFormula } from '../../joints/finger-joint.js';
+import { fingerFormula } from '../../joints/finger-joint.js';
+import type { FingerLayout } from '../../joints/finger-layout.js';
 import { formatLength } from '../../measure/length.js';
 import { dividerWalk } from '../drawing/divider-walk.js';
 import { type DrawingOptions, lengthText, settingText } from '../drawing/kit/lengths.js';

@@ -1,6 +1,6 @@
 import { ShopError } from '../../measure/shop-error.js';
 import { blankWords, partsIn, rippedWidth } from '../milling/blanks.js';
-import type { MilledBlank } from '../milling/milling-findings.js';
+import type { MilledBlank } from '../milling/milled-blank.js';
 import type { Panel } from '../milling/panels.js';
 import type { RoughCut } from '../milling/rough-cut.js';
 import type { BoardLayout, NumberedCut } from './board-layouts.js';

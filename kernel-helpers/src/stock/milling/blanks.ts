@@ -1,7 +1,7 @@
 import { ShopError } from '../../measure/shop-error.js';
 import { mostParts } from '../cut-plan/cut-job.js';
 import type { CutPart } from '../cut-plan/plan.js';
-import type { RoughPart } from './rough-parts.js';
+import type { RoughPart } from './rough-part.js';
 
 /** A piece that is planed and ripped whole: one part, or several in a row that are cut apart afterwards. In. */
 export interface Blank {

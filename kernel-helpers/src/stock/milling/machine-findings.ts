@@ -1,7 +1,7 @@
 import type { Finding } from '../../measure/finding.js';
 import { judge, rounding, tape } from '../../measure/verdict.js';
 import { blankWords, partsIn, rippedWidth } from './blanks.js';
-import type { Judged } from './milling-findings.js';
+import type { Judged } from './milled-blank.js';
 import { takesTooMuch } from './resawing.js';
 
 /** What the machines must be able to take: nothing is fed to one that is shorter, narrower, thinner or wider. @internal */

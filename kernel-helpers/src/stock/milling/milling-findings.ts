@@ -1,36 +1,13 @@
 import type { Finding } from '../../measure/finding.js';
 import { judge, rounding, tape } from '../../measure/verdict.js';
 import type { Board } from '../boards/boards.js';
-import type { Blank } from './blanks.js';
-import type { Flattened } from './flattening.js';
 import { machineFindings } from './machine-findings.js';
+import type { Judged, MilledBlank } from './milled-blank.js';
 import { panelFindings } from './panels.js';
-import type { PlanerPass } from './planer.js';
-import type { Resawing } from './resawing.js';
-import type { RoughCut } from './rough-cut.js';
 
 /** How far from the moisture of its later home wood may be when it is milled, points of moisture: common practice, no source. */
 const nearEnough = 2;
 const farOff = 5;
-
-/** A blank and the board it comes out of: what flattening leaves of it, and how it is planed. In. */
-export interface MilledBlank extends Flattened {
-  blank: Blank;
-  /** The board's mark. */
-  board: string;
-  /** How it is sawn from the board's thickness first, where planing alone would take more than half of it. */
-  resawn?: Resawing;
-  passes: PlanerPass[];
-}
-
-/** @internal */
-export interface Judged {
-  cut: RoughCut;
-  boards: readonly Board[];
-  milled: readonly MilledBlank[];
-  plan?: object;
-  service?: number;
-}
 
 /** What must be true of boards, parts and machine. @internal */
 export function millingFindings(judged: Judged): Finding[] {

@@ -7,7 +7,7 @@ import type { PiecePart } from '../../piece/piece.js';
 import type { Board } from '../boards/boards.js';
 import type { Blank } from './blanks.js';
 import type { Planer } from './planer.js';
-import type { ReadAllowances } from './rough-parts.js';
+import type { ReadAllowances } from './rough-part.js';
 
 /** Boards that a panel is glued up from. */
 export const panelBoardsFormula: Formula<'W' | 'a' | 'w'> = {

@@ -15,13 +15,8 @@ import {
 } from './hand-fed.js';
 import { type Panel, panelsOf } from './panels.js';
 import { type Planer, readPlaner, type TypedPlaner } from './planer.js';
-import {
-  type MillingAllowances,
-  type ReadAllowances,
-  type RoughPart,
-  readAllowances,
-  roughParts,
-} from './rough-parts.js';
+import type { MillingAllowances, ReadAllowances, RoughPart } from './rough-part.js';
+import { readAllowances, roughParts } from './rough-parts.js';
 
 /** What a rough cut is worked out from. */
 export interface RoughCutInput {

@@ -6,7 +6,8 @@ import type { Board } from '../boards/boards.js';
 import type { CutBoard, Defect } from '../cut-plan/plan.js';
 import type { Blank } from './blanks.js';
 import { flattened } from './flattening.js';
-import { type MillingAllowances, readAllowances } from './rough-parts.js';
+import type { MillingAllowances } from './rough-part.js';
+import { readAllowances } from './rough-parts.js';
 
 /** What is cut off a board before parts are laid out, in. */
 export interface Trim {

@@ -3,7 +3,7 @@ import type { Finding } from '../../measure/finding.js';
 import { judge, rounding, tape } from '../../measure/verdict.js';
 import { leastUnder } from '../lettering/lettering-findings.js';
 import type { Extent } from '../lettering/outline.js';
-import type { Handle } from './handle.js';
+import type { Handle } from './laid-out-handle.js';
 
 /** A fingertip's room: across it, along it, and how deep or high it needs to hold. In; common practice, no source: measure the hand. */
 const finger = { across: 0.625, along: 0.75, hold: 3 / 16, pull: 3 / 8 };

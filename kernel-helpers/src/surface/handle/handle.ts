@@ -1,18 +1,15 @@
 import * as z from 'zod';
-import type { Finding } from '../../measure/finding.js';
 import { evaluate } from '../../measure/formula.js';
 import { oneOf, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { tape } from '../../measure/verdict.js';
 import type { SizedBox } from '../../piece/box/sized-box.js';
-import type { Lettering } from '../lettering/lettering.js';
+import type { Lettering } from '../lettering/laid-out-lettering.js';
 import { type LidField, lidField } from '../lettering/lid-field.js';
-import type { Extent, LidPoint } from '../lettering/outline.js';
+import type { LidPoint } from '../lettering/outline.js';
 import { handleFindings } from './handle-findings.js';
 import { chordFormula, wallFormula } from './handle-formulas.js';
-
-/** What takes hold of the lid. */
-export type HandleKind = 'scoop' | 'raised pull' | 'thumb notch';
+import type { Handle, HandleKind } from './laid-out-handle.js';
 
 /** What is typed for a handle. Lengths as text or inches. */
 export interface HandleInput {
@@ -37,33 +34,6 @@ export interface HandleInput {
   milled?: string | number;
   /** What it must keep clear of. */
   lettering?: Pick<Lettering, 'extent'>;
-}
-
-/** A handle on a lid. Inches; x from the left edge of the lid's field, y from its front end. */
-export interface Handle {
-  kind: HandleKind;
-  field: LidField;
-  bitDiameter: number;
-  /** Scoop and notch: below the lid's top; pull: 0. */
-  depth: number;
-  /** Pull: above the lid's top; else 0. */
-  height: number;
-  /** What it takes up on the lid. */
-  extent: Extent;
-  /** Across a scoop or notch at the surface, front to back for a scoop and side to side for a notch: the room for a finger. */
-  chord: number;
-  /** Angle between its wall and the lid's top, degrees: 90 is upright. */
-  wallAngle: number;
-  /** Straight path of the bit's middle; nothing for a pull. */
-  toolpath: readonly [LidPoint, LidPoint] | undefined;
-  /** Wood under it. */
-  remaining: number;
-  /** Thickness the lid is milled to first. */
-  lidStock: number;
-  passes: number;
-  /** Section from front to back through its middle: heights of the lid's top, y from the front end, z up from the lid's underside. */
-  profile: LidPoint[];
-  findings: Finding[];
 }
 
 const place = size({ least: 0, most: 40, why: 'middle of the handle from the front end of the lid' }).optional();

@@ -2,7 +2,7 @@ import { passDepth as bitPassDepth, passDepthFinding } from '../../joints/pass-d
 import type { Finding } from '../../measure/finding.js';
 import { evaluate } from '../../measure/formula.js';
 import { judge, rounding, tape } from '../../measure/verdict.js';
-import type { Lettering } from './lettering.js';
+import type { Lettering } from './laid-out-lettering.js';
 import { vWidthFormula } from './v-groove.js';
 
 /** Least wood under lettering or a handle, in: common practice, no source. */

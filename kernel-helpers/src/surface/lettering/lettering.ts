@@ -1,5 +1,4 @@
 import * as z from 'zod';
-import type { Finding } from '../../measure/finding.js';
 import { evaluate } from '../../measure/formula.js';
 import { amount, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
@@ -7,13 +6,14 @@ import { tape } from '../../measure/verdict.js';
 import type { SizedBox } from '../../piece/box/sized-box.js';
 import { connectedAreas } from './connected-areas.js';
 import { cuttingTimeFormula, toolpath } from './cutting-time.js';
-import { type CutSurface, cutSurface, type Facet } from './facets.js';
-import { type InscribedCircle, inscribedCircles, largestCircle } from './inscribed-circles.js';
+import { cutSurface } from './facets.js';
+import { inscribedCircles, largestCircle } from './inscribed-circles.js';
+import type { Lettering } from './laid-out-lettering.js';
 import { letteringFindings } from './lettering-findings.js';
 import { type LidField, lidField, type TextRuns, textRuns } from './lid-field.js';
-import { type CentreLine, centreLines } from './medial-axis.js';
+import { centreLines } from './medial-axis.js';
 import { ornamentPaths } from './ornament.js';
-import { type Contour, type Extent, extentOf, type LidPoint, type Outline, outlineArea } from './outline.js';
+import { type Contour, type Extent, extentOf, type LidPoint, outlineArea } from './outline.js';
 import { placed, setText } from './set-text.js';
 import type { Typeface } from './typeface.js';
 import { vDepthFormula, vWidthFormula } from './v-groove.js';
@@ -59,39 +59,6 @@ export interface LetteringInput {
   liftSeconds?: number;
   /** Wood left to the edge of the field. */
   margin?: string | number;
-}
-
-/** Lettering laid out on a lid. Inches; x from the left edge of the lid's field, y from its front end. */
-export interface Lettering {
-  text: string;
-  letters: number;
-  height: number;
-  runs: TextRuns;
-  field: LidField;
-  bitAngle: number;
-  bitDiameter: number;
-  depthLimit?: number;
-  outlines: Outline[];
-  /** The way of the bit's point; the radius is half the width of the groove there. */
-  lines: CentreLine[];
-  facets: Facet[];
-  /** Edge of the flat bottom, piece by piece. */
-  floorEdge: CutSurface['floorEdge'];
-  floorArea: number;
-  extent: Extent;
-  /** Area of the letters, square inches. */
-  area: number;
-  /** The widest place of all strokes, and how deep the bit goes there. */
-  deepest: InscribedCircle & { depth: number };
-  /** Wood under the deepest place. */
-  remaining: number;
-  pathLength: number;
-  /** Way of the bit over the flat bottom, in. */
-  floorLength: number;
-  starts: number;
-  feed: number;
-  minutes: number;
-  findings: Finding[];
 }
 
 const offset = size({ least: 0, most: 36, why: 'from the middle of the text to the middle of the ornament' }).default(

@@ -1,7 +1,8 @@
 import { ShopError } from '../../measure/shop-error.js';
 import type { MonthOfAir } from './air.js';
-import { byDay, type HygrometerReading } from './hygrometer.js';
+import { byDay } from './hygrometer.js';
 import { readingDay } from './hygrometer-checks.js';
+import type { HygrometerReading } from './hygrometer-reading.js';
 import { monthLengths } from './months.js';
 
 /** Mean air of one day. */

@@ -1,4 +1,4 @@
-import type { ReadingProblem } from './hygrometer.js';
+import type { ReadingProblem } from './hygrometer-reading.js';
 import type { NumberedReading } from './hygrometer-row.js';
 
 /** Days without any change from which a sensor may be stuck: common practice, no source. */

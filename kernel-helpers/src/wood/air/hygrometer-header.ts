@@ -1,5 +1,5 @@
 import type { Table } from '../../measure/csv-table.js';
-import type { HygrometerUnits, ReadingProblem } from './hygrometer.js';
+import type { HygrometerUnits, ReadingProblem } from './hygrometer-reading.js';
 
 /** Where each thing stands in a row, and in which unit where the header tells. */
 export interface HygrometerColumns {

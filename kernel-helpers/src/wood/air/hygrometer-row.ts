@@ -1,8 +1,8 @@
 import * as z from 'zod';
 import type { TableRow } from '../../measure/csv-table.js';
 import { celsius } from '../../measure/temperature.js';
-import type { HygrometerReading, ReadingProblem } from './hygrometer.js';
 import { type HygrometerColumns, humidityUnitIn, temperatureUnitIn } from './hygrometer-header.js';
+import type { HygrometerReading, ReadingProblem } from './hygrometer-reading.js';
 
 /** A reading with the line it came from and its values as they were written. */
 export interface NumberedReading extends HygrometerReading {

@@ -5,30 +5,8 @@ import { ShopError } from '../../measure/shop-error.js';
 import { airTemperatureC, humidity } from './air-fields.js';
 import { readingChecks } from './hygrometer-checks.js';
 import { readHeader } from './hygrometer-header.js';
+import type { HygrometerReading, HygrometerUnits, ReadingProblem } from './hygrometer-reading.js';
 import { type NumberedReading, readRow } from './hygrometer-row.js';
-
-/** One reading of the maker's own hygrometer. */
-export interface HygrometerReading {
-  /** ISO form, with the time where there was one: `2026-02-14` or `2026-02-14T08:30`. As the clock on the wall showed it. */
-  date: string;
-  temperatureC: number;
-  /** 0 to 1. */
-  relativeHumidity: number;
-}
-
-/** Something in a table of readings that the maker should look at. */
-export interface ReadingProblem {
-  /** Line of the file, the first is 1. */
-  line: number;
-  /** What is wrong, and what was done about it. */
-  what: string;
-}
-
-/** Units that a table leaves unsaid. */
-export interface HygrometerUnits {
-  temperature?: '°C' | '°F';
-  humidity?: '%' | 'fraction';
-}
 
 /**
  * The maker's hygrometer readings from a table of text (CSV).

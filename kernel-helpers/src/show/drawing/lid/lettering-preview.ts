@@ -1,4 +1,4 @@
-import type { Lettering } from '../../../surface/lettering/lettering.js';
+import type { Lettering } from '../../../surface/lettering/laid-out-lettering.js';
 import type { DisplayItem } from '../../kit/display.js';
 import { figure } from '../../kit/figure.js';
 import { element, line, svgPicture, textWidth } from '../../kit/svg.js';

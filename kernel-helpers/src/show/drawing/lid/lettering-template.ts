@@ -1,5 +1,5 @@
-import type { Handle } from '../../../surface/handle/handle.js';
-import type { Lettering } from '../../../surface/lettering/lettering.js';
+import type { Handle } from '../../../surface/handle/laid-out-handle.js';
+import type { Lettering } from '../../../surface/lettering/laid-out-lettering.js';
 import type { LidPoint } from '../../../surface/lettering/outline.js';
 import { element, ink, quietInk } from '../../kit/svg.js';
 import { letters, millimetres, type TemplatePiece, templateDocument } from '../kit/template-page.js';

@@ -1,4 +1,4 @@
-import type { Lettering } from '../../../surface/lettering/lettering.js';
+import type { Lettering } from '../../../surface/lettering/laid-out-lettering.js';
 import type { LidPoint } from '../../../surface/lettering/outline.js';
 import { element } from '../../kit/svg.js';
 
