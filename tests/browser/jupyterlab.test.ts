@@ -103,6 +103,6 @@ function recordedWidth(): string {
   return formatLength(lid.results.fittedWidth, { system: 'caliper' });
 }
 
-function sheetText(): Promise<string | null> {
-  return page.locator('.jp-Notebook').textContent();
+async function sheetText(): Promise<string> {
+  return (await page.locator('.jp-Notebook').textContent())?.replaceAll('\u00a0', ' ') ?? '';
 }

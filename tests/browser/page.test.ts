@@ -40,6 +40,8 @@ test('it shows every picture and every formula', async () => {
   for (const formula of formulas) {
     const { width, height } = (await formula.boundingBox()) ?? { width: 0, height: 0 };
     expect(Math.min(width, height)).toBeGreaterThan(5);
+    const room = (await formula.locator('..').boundingBox())?.width ?? 0;
+    expect(width, (await formula.textContent()) ?? '').toBeLessThanOrEqual(room);
   }
 });
 

@@ -29,7 +29,7 @@ async function runAll(insideWidth: string): Promise<string> {
   let shown = '';
   for (const { source } of codeCells(sheet)) {
     const { outputs } = await run(source.replace("'6 1/4 in'", `'${insideWidth}'`));
-    shown = JSON.stringify(outputs);
+    shown = JSON.stringify(outputs).replaceAll('\u00a0', ' ');
   }
   return shown;
 }

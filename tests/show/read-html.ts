@@ -12,9 +12,10 @@ export interface Read {
   querySelectorAll(selector: string): Iterable<Read>;
 }
 
-/** A whole page or a part of one, read as a browser reads it. */
+/** A whole page or a part of one, read as a person reads it: a space that no line breaks at is a space. */
 export function readHtml(html: string): Read {
-  const whole = /^\s*<!doctype/i.test(html) ? html : `<!doctype html><html><body>${html}</body></html>`;
+  const text = html.replaceAll('\u00a0', ' ');
+  const whole = /^\s*<!doctype/i.test(text) ? text : `<!doctype html><html><body>${text}</body></html>`;
   return parseHTML(whole).document.documentElement as unknown as Read;
 }
 

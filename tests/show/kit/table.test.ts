@@ -39,7 +39,7 @@ describe('a table', () => {
 
   it('keeps a figure with its fraction and its unit when the line breaks', () => {
     const { text } = table({ columns: ['a'], rows: [['9 1/2 in (241.3 mm)'], ['3 of 4 inches']], caption: 'c' });
-    expect(cells(text, 'td')).toEqual(['9\u00a01/2\u00a0in (241.3\u00a0mm)', '3 of 4 inches']);
+    for (const cell of ['9\u00a01/2\u00a0in (241.3\u00a0mm)', '3 of 4 inches']) expect(text).toContain(`>${cell}<`);
   });
 
   it('has no head over a column without a name: an empty one would be read out', () => {

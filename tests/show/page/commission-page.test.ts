@@ -112,7 +112,7 @@ describe('the page of a commission', () => {
 
   it('shows the parameters as a table, and other code folded away', () => {
     const rows = elementsOf(page, '.parameters tbody tr').map(({ textContent }) => textContent);
-    expect(rows).toEqual(['inside length9\u00a01/2\u00a0inthe way the lid slides', 'shop temperature C19by the stack']);
+    expect(rows).toEqual(['inside length9 1/2 inthe way the lid slides', 'shop temperature C19by the stack']);
     expect(elementsOf(page, 'details.code').map((fold) => fold.getAttribute('open'))).toEqual([null, null]);
     expect(elementsOf(page, 'details.code code')[0]?.textContent).toBe('show(x)');
   });

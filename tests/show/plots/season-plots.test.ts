@@ -11,6 +11,7 @@ import { dryingPlot, moistureYearPlot } from '../../../kernel-helpers/src/show/p
 import { oddsPlot } from '../../../kernel-helpers/src/show/plots/odds-plot.js';
 import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
 import { swingFollowed } from '../../../kernel-helpers/src/wood/drying/swing-followed.js';
+import { elementsOf } from '../read-html.js';
 import { cutOff, overlaps, pictureOf } from '../read-svg.js';
 
 const box = sizeBox({
@@ -99,6 +100,6 @@ describe('a lid measured later', () => {
     });
     const picture = pictureOf(plot);
     expect(texts(picture)).toEqual(expect.arrayContaining(['2027-07-20', '2028-01-10']));
-    expect(plot.text).toContain('1 of 2 in the band');
+    expect(elementsOf(plot.text, 'figcaption')[0]?.textContent).toContain('1 of 2 in the band');
   });
 });

@@ -24,7 +24,7 @@ function read(shown: ReturnType<typeof working>) {
     result: readTex(result?.[1] ?? ''),
     resultText: result?.[1],
     after: result?.[2] ?? '',
-    list: shown[1]?.text ?? '',
+    list: (shown[1]?.text ?? '').replaceAll('\u00a0', ' '),
   };
 }
 

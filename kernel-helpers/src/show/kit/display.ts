@@ -13,8 +13,13 @@ export function show(...items: (DisplayItem | string | readonly DisplayItem[])[]
   if (!display) return;
   for (const item of items.flat()) {
     const { mime, text } = typeof item === 'string' ? { mime: 'text/markdown', text: item } : item;
-    display.raw(mime, text);
+    display.raw(mime, mime === 'text/html' ? withoutMath(text) : text);
   }
+}
+
+/** HTML in which `$` stands for dollars: JupyterLab (MathJax 3) and nbconvert (MathJax 2) look for formulas there too. */
+function withoutMath(html: string): string {
+  return `<div class="mathjax_ignore tex2jax_ignore">${html}</div>`;
 }
 
 interface KernelDisplay {

@@ -1,7 +1,7 @@
 import { toBase64 } from '../../measure/base64.js';
 import { ShopError } from '../../measure/shop-error.js';
 import type { DisplayItem } from './display.js';
-import { escapeHtml } from './escape.js';
+import { escapeHtml, wordsHtml } from './escape.js';
 
 /** What goes with every picture. */
 export interface FigureText {
@@ -27,6 +27,6 @@ export function figure(content: FigureText & { svg: string; width?: number }): D
   const text =
     `<figure class="daybook-figure" style="margin: 12px 0">` +
     `<img alt="${escapeHtml(alt)}" width="${Math.round(width)}" style="max-width: 100%; height: auto" src="data:image/svg+xml;base64,${data}">` +
-    `<figcaption>${escapeHtml(caption)}</figcaption></figure>`;
+    `<figcaption>${wordsHtml(caption)}</figcaption></figure>`;
   return { mime: 'text/html', text };
 }

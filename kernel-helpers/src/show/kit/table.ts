@@ -1,6 +1,6 @@
 import { ShopError } from '../../measure/shop-error.js';
 import type { DisplayItem } from './display.js';
-import { escapeHtml } from './escape.js';
+import { wordsHtml } from './escape.js';
 import { numberText } from './number-text.js';
 
 /** A column of a table. */
@@ -55,21 +55,16 @@ export function table(content: {
   });
   const head = columns.map(({ head, unit }, i) =>
     // A column without a name has no head: an empty one would be read out as one.
-    head === '' ? '<td></td>' : `<th scope="col" ${styles[i]}>${escapeHtml(unit ? `${head}, ${unit}` : head)}</th>`,
+    head === '' ? '<td></td>' : `<th scope="col" ${styles[i]}>${wordsHtml(unit ? `${head}, ${unit}` : head)}</th>`,
   );
   const body = rows.map(
     (_, r) => `<tr>${columns.map((_, c) => `<td ${styles[c]}>${texts[c]?.[r]}</td>`).join('')}</tr>`,
   );
   const named = columns.some(({ head }) => head !== '');
   const text =
-    `<table class="daybook-table"><caption style="text-align: left">${escapeHtml(caption)}</caption>` +
+    `<table class="daybook-table"><caption style="text-align: left">${wordsHtml(caption)}</caption>` +
     `${named ? `<thead><tr>${head.join('')}</tr></thead>` : ''}<tbody>${body.join('')}</tbody></table>`;
   return { mime: 'text/html', text };
-}
-
-/** Figures stay with their fraction and their unit when a narrow column breaks a line: `9 1/2 in`. */
-export function nonBreaking(text: string): string {
-  return text.replace(/(?<=\d) (?=\d+\/\d|(?:in|mm|cm|ft|h|%|°C)(?![\w]))/g, '\u00a0');
 }
 
 function columnTexts(column: Column, cells: Cell[], caption: string): string[] {
@@ -82,6 +77,6 @@ function columnTexts(column: Column, cells: Cell[], caption: string): string[] {
   return cells.map((cell) =>
     typeof cell === 'number'
       ? (Math.round(cell * 10 ** decimals) / 10 ** decimals || 0).toFixed(decimals)
-      : escapeHtml(nonBreaking(cell ?? '')),
+      : wordsHtml(cell ?? ''),
   );
 }

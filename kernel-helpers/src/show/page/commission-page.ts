@@ -1,5 +1,5 @@
 import { longDay } from '../kit/day-text.js';
-import { escapeHtml } from '../kit/escape.js';
+import { escapeHtml, wordsHtml } from '../kit/escape.js';
 import { htmlPage } from '../kit/html-page.js';
 import { glossaryId, pageGlossary } from './page-glossary.js';
 import { pageStyle } from './page-style.js';
@@ -52,7 +52,7 @@ export function commissionPage(content: CommissionPage): string {
     body: `<a class="skip" href="#sheets">To the sheets</a>
 <header>
 <h1>${escapeHtml(title)}</h1>
-<dl>${facts.map(([name, value]) => `<div><dt>${name}</dt><dd>${escapeHtml(value)}</dd></div>`).join('')}</dl>
+<dl>${facts.map(([name, value]) => `<div><dt>${name}</dt><dd>${wordsHtml(value)}</dd></div>`).join('')}</dl>
 </header>
 ${problemsHtml(record.problems)}
 <nav aria-labelledby="contents-title">

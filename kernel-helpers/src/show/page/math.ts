@@ -18,15 +18,24 @@ export function mathHtml(tex: string, display: boolean): string {
       maxSize: [20, 100],
       maxExpand: 500,
     });
-    return display ? `<div class="math"${isWide(tex) ? ` ${scrollable('Formula')}` : ''}>${math}</div>` : math;
+    return display ? `<div class="math"${blockAttributes(widest(tex))}>${math}</div>` : math;
   } catch {
     return display ? `<pre class="math">${escapeHtml(tex)}</pre>` : `<code>${escapeHtml(tex)}</code>`;
   }
 }
 
-/** Whether a line of it is wider than a page at twice its size. */
-function isWide(tex: string): boolean {
-  return tex.split('\\\\').some((line) => texWidth(line.replace(/\\(?:begin|end)\{\w+\}/, '')) > 50);
+/** Widths that a line of the page has room for, by `texWidth` and the widest of the page's faces. */
+const [fitsAtTwice, fits] = [50, 58];
+
+/** A line too wide for the page is set smaller, so that it is whole; on a small screen it is moved sideways. */
+function blockAttributes(width: number): string {
+  const smaller = width > fits ? ` style="font-size: ${(fits / width).toFixed(2)}em"` : '';
+  return width > fitsAtTwice ? `${smaller} ${scrollable('Formula')}` : smaller;
+}
+
+/** Width of its widest line. */
+function widest(tex: string): number {
+  return Math.max(...tex.split('\\\\').map((line) => texWidth(line.replace(/\\(?:begin|end)\{\w+\}/, ''))));
 }
 
 /** What a `text/latex` output holds, without the marks around it. */

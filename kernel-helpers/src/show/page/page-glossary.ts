@@ -1,4 +1,4 @@
-import { escapeHtml } from '../kit/escape.js';
+import { escapeHtml, wordsHtml } from '../kit/escape.js';
 
 /** The words of the trade that a page links to. */
 export interface PageGlossary {
@@ -36,6 +36,6 @@ export function pageGlossary(glossary: ReadonlyMap<string, string>): PageGlossar
 }
 
 const item = ([word, meaning]: [string, string]) =>
-  `<div><dt id="${idOfWord(word)}">${escapeHtml(word)}</dt><dd>${escapeHtml(meaning)}</dd></div>`;
+  `<div><dt id="${idOfWord(word)}">${escapeHtml(word)}</dt><dd>${wordsHtml(meaning)}</dd></div>`;
 
 const idOfWord = (word: string) => `word-${word.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;

@@ -1,6 +1,6 @@
 import MarkdownIt from 'markdown-it';
 import markdownItMath from 'markdown-it-math/no-default-renderer';
-import { escapeHtml } from '../kit/escape.js';
+import { dollarSign, escapeHtml, nonBreaking } from '../kit/escape.js';
 import { mathHtml } from './math.js';
 import type { PageGlossary } from './page-glossary.js';
 import { isOwnPicture } from './safe-html.js';
@@ -63,9 +63,12 @@ rules.image = (tokens, index, _options, env: Place) => {
     : `[${escapeHtml(picture.content || 'picture')}: ${escapeHtml(address)}]`;
 };
 
+rules.text = (tokens, index) => escapeHtml(nonBreaking(tokens[index]?.content ?? ''));
+
 /** A Markdown cell as HTML. */
 export function proseHtml(text: string, place: Place = {}): string {
-  return markdownIt.render(text, place);
+  // The page typesets a formula only where its Markdown has one: a dollar sign needs no element of its own.
+  return markdownIt.render(text.replaceAll(dollarSign, '&#36;'), place);
 }
 
 function demoteHeading(tag: string): string {

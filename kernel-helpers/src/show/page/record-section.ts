@@ -1,6 +1,6 @@
 import type { Entry, Head } from '../../record/chain/entry.js';
 import { decisionRows } from '../../record/decision-row.js';
-import { escapeHtml } from '../kit/escape.js';
+import { escapeHtml, wordsHtml } from '../kit/escape.js';
 import { scrollable } from './scrollable-table.js';
 
 /** A commission's record, for its page. */
@@ -18,7 +18,7 @@ export function recordSection({ entries, head, problems }: PageRecord): string {
     const entry = entries[i] as Entry;
     const cells = [row.date, row.who, row.what, `${row.changed}${restsOn(entry)}`];
     return (
-      `<tr><td class="number">${row.seq}</td>${cells.map((cell) => `<td>${escapeHtml(cell)}</td>`).join('')}` +
+      `<tr><td class="number">${row.seq}</td>${cells.map((cell) => `<td>${wordsHtml(cell)}</td>`).join('')}` +
       `<td>${findingsHtml(entry)}</td><td><code>${escapeHtml(row.hash)}</code></td></tr>`
     );
   });
@@ -53,7 +53,7 @@ function findingsHtml({ findings, overrides }: Entry): string {
     count('ok') ? `○ ${count('ok')} in order` : '',
   ].filter(Boolean);
   const reasons = Object.entries(overrides).map(([rule, reason]) => `overridden: ${rule}, because ${reason}`);
-  return [...counts.map((text) => escapeHtml(text).replaceAll(' ', '\u00a0')), ...reasons.map(escapeHtml)].join('<br>');
+  return [...counts.map((text) => escapeHtml(text).replaceAll(' ', '\u00a0')), ...reasons.map(wordsHtml)].join('<br>');
 }
 
 function versionsHtml(entry: Entry | undefined): string {

@@ -1,5 +1,4 @@
-import { escapeHtml } from '../kit/escape.js';
-import { nonBreaking } from '../kit/table.js';
+import { escapeHtml, wordsHtml } from '../kit/escape.js';
 import { joined, type Lines, outputHtml, type SheetOutput } from './cell-outputs.js';
 import type { PageGlossary } from './page-glossary.js';
 import { parameterLines } from './parameter-lines.js';
@@ -64,7 +63,7 @@ function parametersHtml(source: string): string {
   if (!lines) return `<pre><code>${escapeHtml(source)}</code></pre>`;
   const rows = lines.map(
     ({ name, value, note }) =>
-      `<tr><th scope="row">${escapeHtml(inWords(name))}</th><td class="value">${escapeHtml(nonBreaking(value))}</td><td>${escapeHtml(note)}</td></tr>`,
+      `<tr><th scope="row">${escapeHtml(inWords(name))}</th><td class="value">${wordsHtml(value)}</td><td>${wordsHtml(note)}</td></tr>`,
   );
   return (
     '<table class="parameters"><thead><tr><th scope="col">Given</th><th scope="col">Value</th><th scope="col">What it is</th></tr></thead>' +

@@ -1,8 +1,7 @@
 import type { BenchStepId } from '../../time/bench-steps.js';
 import type { Schedule, ScheduledStep } from '../../time/scheduled-steps.js';
 import { longDay, shortDay } from '../kit/day-text.js';
-import { escapeHtml } from '../kit/escape.js';
-import { nonBreaking } from '../kit/table.js';
+import { escapeHtml, wordsHtml } from '../kit/escape.js';
 import { cautions } from '../tables/cautions.js';
 import { paper } from './paper.js';
 
@@ -33,7 +32,7 @@ export function benchListPage(content: {
     `<h1>${escapeHtml(title)}</h1>`,
     `<p>Promised for <strong>${longDay(promised)}</strong>. Planned: begin ${longDay(made.start)}, done ${longDay(finish)}.${latestStart ? ` Last day to begin: ${longDay(latestStart)}.` : ''} Bold steps decide the day.</p>`,
     reasons.length > 0
-      ? `<p class="against">Against a rule of thumb:</p><ul class="against">${reasons.map(({ rule, reason }) => `<li>${escapeHtml(rule)}: ${escapeHtml(reason)}</li>`).join('')}</ul>`
+      ? `<p class="against">Against a rule of thumb:</p><ul class="against">${reasons.map(({ rule, reason }) => `<li>${wordsHtml(rule)}: ${wordsHtml(reason)}</li>`).join('')}</ul>`
       : '',
     `<ol>${steps.map((step) => item(step, settings[step.id] ?? [])).join('')}</ol>`,
   ];
@@ -62,11 +61,9 @@ function item(step: ScheduledStep, settings: string[]): string {
   const heading = `<span${critical ? ' class="decides"' : ''}>${escapeHtml(name)}</span>${counted}`;
   return [
     `<li><div class="step"><span>${heading}</span><span>${days}, ${hours.toFixed(1)} h</span></div>`,
-    settings.length > 0
-      ? `<ul class="set">${settings.map((line) => `<li>${escapeHtml(nonBreaking(line))}</li>`).join('')}</ul>`
-      : '',
+    settings.length > 0 ? `<ul class="set">${settings.map((line) => `<li>${wordsHtml(line)}</li>`).join('')}</ul>` : '',
     step.cautions.length > 0 ? cautions(...step.cautions).text : '',
-    wait ? `<p class="wait">Then wait: ${escapeHtml(wait.what)}, until ${shortDay(wait.until)}.</p>` : '',
+    wait ? `<p class="wait">Then wait: ${wordsHtml(wait.what)}, until ${shortDay(wait.until)}.</p>` : '',
     '</li>',
   ].join('');
 }

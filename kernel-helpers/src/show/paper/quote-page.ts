@@ -7,8 +7,7 @@ import { entryHere, fingerprintHere } from '../../record/papers.js';
 import { woodName } from '../../wood/species.js';
 import { capital } from '../kit/capital.js';
 import { longDay } from '../kit/day-text.js';
-import { escapeHtml } from '../kit/escape.js';
-import { nonBreaking } from '../kit/table.js';
+import { escapeHtml, wordsHtml } from '../kit/escape.js';
 import { paper } from './paper.js';
 
 /** What a client is told. Nothing else of the commission goes in. */
@@ -59,7 +58,7 @@ export function quotePage(content: ClientQuote): string {
   const { maker, date, brief, piece, finish, included, quote, ready, others = [] } = content;
   const { insideLength, insideWidth, insideDepth } = brief;
   const { price, net, tax, deposit, balance, validUntil } = quote;
-  const length = (inches: number) => nonBreaking(formatLength(inches, { system: brief.units, denominator: 64 }));
+  const length = (inches: number) => formatLength(inches, { system: brief.units, denominator: 64 });
   const size = (...sides: number[]) => sides.map(length).join(' x ');
   const wood = capital(woodName(brief.species));
   const plywood = piece.parts.filter(({ material }) => material === 'plywood').map(({ name }) => name);
@@ -95,13 +94,13 @@ export function quotePage(content: ClientQuote): string {
   const body = [
     `<header><p class="quiet">${maker.map(escapeHtml).join('<br>')}</p></header>`,
     `<h1>Quote</h1><p>For ${escapeHtml(brief.client)}, ${longDay(date)}</p>`,
-    `<h2>What you get</h2><table>${what.map(([name, text]) => row(name, escapeHtml(text))).join('')}</table>`,
+    `<h2>What you get</h2><table>${what.map(([name, text]) => row(name, wordsHtml(text))).join('')}</table>`,
     `<h2>Price</h2><table>${amounts.map(([name, money]) => row(name, escapeHtml(formatMoney(money)), 'number')).join('')}</table>`,
     `<h2>When</h2><p>Ready on <strong>${longDay(ready)}</strong>, if your order and the deposit come in time. This quote is valid until <strong>${longDay(validUntil)}</strong>.</p>`,
     others.length > 0
       ? `<h2>It could also be made like this</h2><table>${others.map(({ name, price }) => row(name, escapeHtml(formatMoney(price)), 'number')).join('')}</table>`
       : '',
-    `<h2>Living with it</h2><p>${escapeHtml(movement(piece.moving.part, content.moves, length))}</p><ul>${care.map((line) => `<li>${escapeHtml(line)}</li>`).join('')}</ul>`,
+    `<h2>Living with it</h2><p>${wordsHtml(movement(piece.moving.part, content.moves, length))}</p><ul>${care.map((line) => `<li>${wordsHtml(line)}</li>`).join('')}</ul>`,
     `<h2>Your order</h2><p>I order the piece as described above.</p><p class="sign"><span>Day</span><span>Name</span></p>`,
     `<p class="quiet">Entry ${entryHere} of our record, fingerprint <span class="fingerprint">${fingerprintHere}</span>. It shows later that nothing was changed since.</p>`,
   ];
@@ -119,7 +118,7 @@ tr:has(.number) th { width: auto; color: inherit; }
 `;
 
 function row(name: string, html: string, kind = ''): string {
-  return `<tr><th scope="row">${escapeHtml(name)}</th><td${kind && ` class="${kind}"`}>${html}</td></tr>`;
+  return `<tr><th scope="row">${wordsHtml(name)}</th><td${kind && ` class="${kind}"`}>${html}</td></tr>`;
 }
 
 const percent = (rate: number) => `${Number((100 * rate).toFixed(3))} %`;

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import cautionData from '../../../../data/cautions.json';
 import { type DataTable, dataTable } from '../../measure/data-file.js';
 import type { DisplayItem } from '../kit/display.js';
-import { escapeHtml } from '../kit/escape.js';
+import { wordsHtml } from '../kit/escape.js';
 
 /** The usual cautions for one operation. */
 export interface Cautions {
@@ -44,9 +44,9 @@ export function cautions(...operations: string[]): DisplayItem {
 }
 
 function block({ operation, points, comesFirst, source }: Cautions): string {
-  const list = points.map((point) => `<li>${escapeHtml(point)}</li>`).join('');
+  const list = points.map((point) => `<li>${wordsHtml(point)}</li>`).join('');
   return (
-    `<div class="daybook-caution"><p><strong>▲ Caution: ${escapeHtml(operation)}</strong></p><ul>${list}</ul>` +
-    `<p><strong>${escapeHtml(comesFirst)}</strong> <small>(${escapeHtml(source)})</small></p></div>`
+    `<div class="daybook-caution"><p><strong>▲ Caution: ${wordsHtml(operation)}</strong></p><ul>${list}</ul>` +
+    `<p><strong>${wordsHtml(comesFirst)}</strong> <small>(${wordsHtml(source)})</small></p></div>`
   );
 }

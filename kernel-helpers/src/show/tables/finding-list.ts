@@ -1,7 +1,7 @@
 import type { Finding, Verdict } from '../../measure/finding.js';
 import { capital } from '../kit/capital.js';
 import type { DisplayItem } from '../kit/display.js';
-import { escapeHtml } from '../kit/escape.js';
+import { escapeHtml, wordsHtml } from '../kit/escape.js';
 
 // Told apart by word, shape and weight of the rule at the left, so that grey print and colour-blind eyes lose nothing.
 const looks: Record<Verdict, { word: string; shape: string; rule: number }> = {
@@ -62,5 +62,5 @@ function sentence(text: string): string {
   // The name of a parameter stays as it is typed in the sheet.
   const isName = /^[a-z]+[A-Z]/.test(trimmed);
   const begun = isName ? trimmed : capital(trimmed);
-  return escapeHtml(/[.!?]$/.test(begun) ? begun : `${begun}.`);
+  return wordsHtml(/[.!?]$/.test(begun) ? begun : `${begun}.`);
 }

@@ -1,7 +1,7 @@
 import { evaluate, evaluateUnchecked, type Formula, type FormulaSymbol, formulaTree } from '../../measure/formula.js';
 import { type LengthSystem, shownLength } from '../../measure/length.js';
 import type { DisplayItem } from '../kit/display.js';
-import { escapeHtml } from '../kit/escape.js';
+import { wordsHtml } from '../kit/escape.js';
 import { numberText } from '../kit/number-text.js';
 import { symbolHtml } from './symbol-html.js';
 import { numberTex, type Setting, type Tex, treeTex } from './tex.js';
@@ -155,7 +155,7 @@ function symbolList(formula: Formula, numbers: Record<string, string>, note: str
   const left = 'style="text-align: left"';
   const symbols = Object.entries<FormulaSymbol>(formula.symbols);
   const ranged = symbols.some(([, symbol]) => rangeText(symbol) !== '');
-  const heads = ['Symbol', 'Meaning', 'Value', ...(ranged ? ['Holds for'] : [])];
+  const heads = ['Symbol', 'Meaning', 'Value', ...(ranged ? ['Holds\u00a0for'] : [])];
   const head = heads.map((text) => `<th scope="col" ${left}>${text}</th>`).join('');
   const rows = symbols.map(([name, symbol]) => {
     const texts = [
@@ -163,11 +163,11 @@ function symbolList(formula: Formula, numbers: Record<string, string>, note: str
       withUnit(numbers[name] as string, symbol.unit),
       ...(ranged ? [rangeText(symbol)] : []),
     ];
-    const cells = [symbolHtml(symbolTex(symbol, name)), ...texts.map(escapeHtml)];
+    const cells = [symbolHtml(symbolTex(symbol, name)), ...texts.map(wordsHtml)];
     return `<tr>${cells.map((cell) => `<td ${left}>${cell}</td>`).join('')}</tr>`;
   });
-  const result = `${symbolHtml(symbolTex(formula.result, ''))}, ${escapeHtml(formula.result.meaning)}`;
-  const sentences = [note, `Source: ${formula.source}`].filter(Boolean).map((text) => escapeHtml(text));
+  const result = `${symbolHtml(symbolTex(formula.result, ''))}, ${wordsHtml(formula.result.meaning)}`;
+  const sentences = [note, `Source: ${formula.source}`].filter(Boolean).map(wordsHtml);
   return (
     `<div class="daybook-working"><table class="daybook-symbols"><caption style="text-align: left">${result}</caption>` +
     `<thead><tr>${head}</tr></thead><tbody>${rows.join('')}</tbody></table><p>${sentences.join('<br>')}</p></div>`
