@@ -139,6 +139,7 @@ export { boardsToBuy } from './stock/boards/boards-to-buy.js';
 export { planCuts } from './stock/cut-plan/plan-cuts.js';
 export { boardLayouts } from './stock/cutting/board-layouts.js';
 export { chalkMarks } from './stock/cutting/chalk-marks.js';
+export { boardsWithYard, sheetsWithYard, yardBoards, yardFindings } from './stock/cutting/from-yard.js';
 export { offcutBoards } from './stock/cutting/offcuts.js';
 export { planFindings } from './stock/cutting/plan-findings.js';
 export { planSheets } from './stock/cutting/plan-sheets.js';

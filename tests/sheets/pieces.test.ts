@@ -5,23 +5,12 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkCommission } from '../../kernel-helpers/src/record/check.js';
 import { newCommission } from '../../kernel-helpers/src/record/new-commission.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
-import { changeParameter, root } from './setting.js';
+import { root } from './setting.js';
 
 const kinds = ['bookcase', 'drawer', 'frame-and-panel', 'solid-top'];
 let daybook: string;
 const folderOf = (kind: string) => join(daybook, 'data', 'commissions', `2026-01-02-${kind}`);
 const outcomes = new Map<string, { status: number | null; said: string }>();
-
-/** Boards long and thick enough for any of them: what a maker types for his own. */
-const boards = ['P', 'Q', 'R', 'S', 'T', 'U']
-  .map((mark) => `{ mark: '${mark}', thickness: '5/4', width: '8 in', length: '10 ft', price: 9 },`)
-  .join(' ');
-
-const sheets = ['1/4 in', '13/64 in']
-  .map(
-    (thickness) => `{ mark: 'X ${thickness}', thickness: '${thickness}', width: '48 in', length: '96 in', price: 40 },`,
-  )
-  .join(' ');
 
 function work(folder: string): Promise<{ status: number | null; said: string }> {
   const run = spawn(process.execPath, [join(root, 'kernel-helpers', 'dist', 'command.js'), 'work', folder], {
@@ -37,12 +26,8 @@ beforeAll(async () => {
   mkdirSync(join(root, 'tests', '.work'), { recursive: true });
   daybook = mkdtempSync(join(root, 'tests', '.work', 'pieces-'));
   const templates = join(root, 'worksheets', 'commission');
-  for (const piece of kinds) {
-    const { folder } = newCommission({ root: daybook, title: piece, date: '2026-01-02', templates, piece });
-    changeParameter(folder, '07-stock-and-cutting.ipynb', 'boards: [', `boards: [ ${boards}`);
-    changeParameter(folder, '07-stock-and-cutting.ipynb', 'sheets: [', `sheets: [ ${sheets}`);
-    changeParameter(folder, '07-stock-and-cutting.ipynb', "figure: [['side', 'front', 'side', 'back']]", 'figure: []');
-  }
+  // As they come: no parameter is changed.
+  for (const piece of kinds) newCommission({ root: daybook, title: piece, date: '2026-01-02', templates, piece });
   for (const pair of [kinds.slice(0, 2), kinds.slice(2)])
     await Promise.all(pair.map(async (kind) => outcomes.set(kind, await work(folderOf(kind)))));
 }, 240_000);

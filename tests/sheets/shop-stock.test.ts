@@ -25,7 +25,7 @@ test('the next commission is offered the offcuts of the one before, beside its o
     for (const name of readdirSync(next)) if (name.endsWith('.ipynb') && name !== sheet) rmSync(join(next, name));
     changeParameter(next, sheet, "boardsFile: ''", "boardsFile: 'boards.csv'");
     changeParameter(next, sheet, 'stockToday: false', 'stockToday: true');
-    changeParameter(next, sheet, "figure: [['side', 'front', 'side', 'back']]", 'figure: []');
+    changeParameter(next, sheet, "figure: 'round the corners'", 'figure: []');
     writeFileSync(
       join(next, 'boards.csv'),
       'mark,thickness,width (mm),length (mm),price\nK,4/4,190.5,1219.2,1\nL,4/4,wide,1219.2,1\n',

@@ -116,6 +116,25 @@ describe('a panel', () => {
   });
 });
 
+describe('a figure round the corners', () => {
+  const rows = (parts: readonly PiecePart[], sequences: string | string[][] = 'round the corners') =>
+    roughCut({ parts, widestBoard, sequences }).toCut.blanks.filter(({ because }) => because === 'figure');
+
+  it('runs round four boards of one height, and round each row of them where they are glued up', () => {
+    const small = sizeBox({ insideLength: 9.5, insideWidth: 6.25, insideDepth: 4, species: 'walnut-black' });
+    expect(rows(small.parts).map(({ parts }) => parts)).toEqual([['side 1', 'front', 'side 2', 'back']]);
+    expect(rows(chest('plywood'))).toHaveLength(2);
+  });
+
+  it('has nothing to run round in a bookcase', () => {
+    expect(rows(bookcase(3))).toEqual([]);
+  });
+
+  it('is refused where it is no way of running', () => {
+    expect(() => rows(bookcase(3), 'across')).toThrow("possible: 'round the corners', or lists of parts in order");
+  });
+});
+
 it('the boards of a panel, jointed, are as wide as it is glued, and none is wider than a part cut from one board would be ripped', () => {
   fc.assert(
     fc.property(fc.integer({ min: 16, max: 160 }), fc.integer({ min: 32, max: 480 }), (widest, width) => {

@@ -1,10 +1,10 @@
 import * as z from 'zod';
 import { readParameters, size } from '../../measure/parameters.js';
-import { ShopError } from '../../measure/shop-error.js';
 import { rounding } from '../../measure/verdict.js';
 import type { PiecePart } from '../../piece/piece.js';
 import type { Board } from '../boards/boards.js';
 import { blanksOf, type PartsToCut } from './blanks.js';
+import { type Figure, figureRows } from './figure.js';
 import {
   type Jointer,
   readJointer,
@@ -32,8 +32,7 @@ export interface RoughCutInput {
   tableSaw?: TypedTableSaw;
   /** Of the saw that cuts blanks apart; 1/8 in unless told otherwise. */
   kerf?: number | string;
-  /** Parts in the order in which the figure runs on: `[['side', 'front', 'side', 'back']]`. */
-  sequences?: readonly (readonly string[])[];
+  sequences?: Figure;
 }
 
 /** What is cut out of boards before any is planed, and with what it is planed then. Inches. */
@@ -76,7 +75,7 @@ export function roughCut(input: RoughCutInput): RoughCut {
   const panels = panelsOf({ ...input, allowances, planer });
   const rough = roughParts({ ...input, panels }).map((part) => wideEnough(part, { planer, tableSaw, kerf }));
   const leastLength = Math.max(planer.leastLength, jointer.leastLength, tableSaw.leastLength);
-  const sequences = (input.sequences ?? []).flatMap((sequence) => boardByBoard(sequence, panels));
+  const sequences = figureRows(input.sequences ?? [], parts, panels);
   const toCut = blanksOf({ rough, leastLength, kerf, sequences });
   return { parts, panels, rough, toCut, planer, jointer, tableSaw, kerf, allowances };
 }
@@ -89,16 +88,4 @@ function wideEnough(
   const strip = part.finished.width < tableSaw.leastWidth - rounding;
   const width = Math.max(part.width + (strip ? kerf + tableSaw.leastWidth : 0), planer.leastWidth);
   return { ...part, width, ...(strip ? { strip } : {}) };
-}
-
-/** A figure that runs on from panel to panel runs on in each row of their boards. */
-function boardByBoard(sequence: readonly string[], panels: readonly Panel[]): (readonly string[])[] {
-  const panelOf = (name: string) => panels.find(({ part }) => part === name);
-  const rows = new Set(sequence.map((name) => panelOf(name)?.boards ?? 1));
-  if (rows.size > 1)
-    throw new ShopError(
-      `sequences: ${sequence.join(', ')} given, glued up from ${[...rows].join(' and ')} boards; possible: parts of as many boards each`,
-    );
-  const row = sequence.map((name) => panelOf(name)?.board.name ?? name);
-  return Array.from({ length: [...rows][0] ?? 1 }, () => row);
 }

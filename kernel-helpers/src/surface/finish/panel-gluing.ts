@@ -70,6 +70,9 @@ export interface GluedPanels {
   };
 }
 
+/** Two under a panel and one over it, so that it stays flat: common practice, no source. */
+const leastClamps = 3;
+
 const fields = z.object({
   clampForce: amount({ least: 50, most: 10000, unit: 'lbf', why: 'what one of your clamps gives' }).default(2000),
 });
@@ -78,7 +81,7 @@ const fields = z.object({
  * How the panels of a piece are glued: clamps by length and by force, glue, and whether the one with most joints is closed in
  * time.
  *
- *   clamps = length / spacing, and no fewer than pressure x length x thickness / one clamp's force, rounded up, at least two
+ *   clamps = length / spacing, and no fewer than pressure x length x thickness / one clamp's force, rounded up, at least three
  *
  * @param gluing.panels  see `panelsOf`; one at least
  * @param gluing.species  density decides the pressure; one without a density is taken for the densest
@@ -106,7 +109,7 @@ export function planPanelGluing(gluing: {
     panels: panels.map(({ part, board, glued: { length, thickness } }): ClampedPanel => {
       const force = evaluate(clampForceFormula, { p: pressure, L: length, t: thickness });
       const spread = length / evaluate(clampSpacingFormula, { d: board.width });
-      const clamps = Math.max(2, Math.ceil(spread - 1e-9), Math.ceil(force / clampForce - 1e-9));
+      const clamps = Math.max(leastClamps, Math.ceil(spread - 1e-9), Math.ceil(force / clampForce - 1e-9));
       return { part, clamps, spacing: length / clamps, forceEach: force / clamps };
     }),
   };
