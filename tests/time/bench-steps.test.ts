@@ -3,6 +3,7 @@ import { estimateHours } from '../../kernel-helpers/src/money/hours.js';
 import { countWork } from '../../kernel-helpers/src/money/operations.js';
 import { pertMoments } from '../../kernel-helpers/src/money/pert.js';
 import { roughCut } from '../../kernel-helpers/src/stock/milling/rough-cut.js';
+import type { Choices } from '../../kernel-helpers/src/surface/cautions.js';
 import { benchSteps } from '../../kernel-helpers/src/time/bench-steps.js';
 import { criticalPath } from '../../kernel-helpers/src/time/critical-path.js';
 import { box, dovetails, fingers, keyedMitre, rabbet } from '../money/a-box.js';
@@ -55,11 +56,23 @@ describe('steps at the bench', () => {
   });
 
   it('carry the cautions of the finish that was chosen, and of every kind where none was', () => {
-    const cautionsOf = (finish?: 'film' | 'oil' | 'wax') =>
-      benchSteps({ counts, waits, finish }).find(({ id }) => id === 'finish-1')?.cautions;
-    expect(cautionsOf('film')).toEqual(['film-finish']);
-    expect(cautionsOf('wax')).toEqual(['oil-finish']);
+    const cautionsOf = (finish?: string) =>
+      benchSteps({ counts, waits, choices: { finish } }).find(({ id }) => id === 'finish-1')?.cautions;
+    expect(cautionsOf('shellac')).toEqual(['film-finish']);
+    expect(cautionsOf('paste-wax')).toEqual(['oil-finish']);
     expect(cautionsOf()).toEqual(['oil-finish', 'film-finish']);
+  });
+
+  it('carry the cautions of the router that was chosen, and of the round bit where there is a handle', () => {
+    const counts = countWork({ ...work, joint: dovetails, letters: 3 });
+    const cautionsOf = (step: string, choices: Choices) =>
+      benchSteps({ counts, waits, choices }).find(({ id }) => id === step)?.cautions;
+    expect(cautionsOf('grooves', {})).toContain('router-table');
+    expect(cautionsOf('grooves', { router: 'hand router' })).toEqual(expect.arrayContaining(['hand-router']));
+    expect(cautionsOf('grooves', { router: 'hand router' })).not.toContain('router-table');
+    expect(cautionsOf('grooves', { router: 'carving machine' })).toContain('carving-machine');
+    expect(cautionsOf('lettering', { handle: 'scoop' })).toEqual(expect.arrayContaining(['hand-router', 'round-bit']));
+    expect(cautionsOf('lettering', { handle: 'none' })).not.toContain('round-bit');
   });
 
   it.each([

@@ -97,7 +97,7 @@ export interface Operation {
   after?: OperationId[];
   /** What must pass once it is done. */
   wait?: Waiting;
-  /** Ids of data/cautions.json. */
+  /** Ids of data/cautions.json; `router`, `handle-by-hand` and `handle-by-machine` stand for what the piece has. */
   cautions?: string[];
   source: string;
 }

@@ -1,9 +1,10 @@
 import * as z from 'zod';
+import { routerWords } from '../joints/groove-routing.js';
 import { amount, readParameters } from '../measure/parameters.js';
 import { estimateHours } from '../money/hours.js';
 import { allOperations, type Counts, type Operation, type OperationId, type Waiting } from '../money/operations.js';
 import type { ThreePoints } from '../money/pert.js';
-import type { Finish } from '../surface/finish/finishes.js';
+import { type Choices, cautionsFor } from '../surface/cautions.js';
 
 /** An operation, or one coat of the finish. */
 export type BenchStepId = OperationId | `finish-${number}`;
@@ -61,16 +62,16 @@ const waitingFields = z.strictObject({
  * @param piece.counts  see {@link countWork}
  * @param piece.waits  days; `settle` from {@link daysToSettle}, the others from the labels of glue and finish
  * @param piece.operations  in working order; those of a box unless told otherwise
- * @param piece.finish  its kind, where it is known: only the cautions for that kind are shown then
+ * @param piece.choices  wood, finish, glue, router and handle, where they are known: the cautions follow them
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
 export function benchSteps(piece: {
   counts: Counts;
   waits: WaitingDays;
   operations?: Operation[];
-  finish?: Finish['kind'] | undefined;
+  choices?: Choices;
 }): BenchStep[] {
-  const { counts, operations = allOperations(), finish } = piece;
+  const { counts, operations = allOperations(), choices = {} } = piece;
   const waits = readParameters(waitingFields, piece.waits);
   const { byOperation } = estimateHours({ counts, operations, simulations: 100 });
   const present = new Map(byOperation.map((operation) => [operation.id, operation]));
@@ -83,8 +84,7 @@ export function benchSteps(piece: {
   const ends = new Map<string, string[]>();
   return operations.flatMap((operation, index) => {
     const { id, name, per } = operation;
-    const other = finish && (finish === 'film' ? 'oil-finish' : 'film-finish');
-    const cautions = operation.cautions?.filter((caution) => caution !== other);
+    const cautions = operation.cautions && cautionIds(operation.cautions, choices);
     const after = [...new Set(afterOf(operation, index).flatMap((before) => ends.get(before) ?? [before]))];
     const found = present.get(id);
     if (!found) {
@@ -107,6 +107,18 @@ export function benchSteps(piece: {
       ...waitOf(coat + 1 < count ? 'recoat' : 'cure'),
     }));
   });
+}
+
+/** Cautions of an operation, where they depend on what turns the bit and on what is cut with it. */
+function cautionIds(operation: readonly string[], choices: Choices): string[] {
+  const { router = 'router table', handle = 'none' } = choices;
+  const routed: Record<string, string[]> = {
+    router: [routerWords(router).caution],
+    'handle-by-hand': handle === 'none' ? [] : ['hand-router', 'round-bit'],
+    'handle-by-machine': handle === 'none' ? [] : ['round-bit'],
+  };
+  const ids = operation.flatMap((id) => routed[id] ?? [id]);
+  return cautionsFor(ids, choices).map(({ id }) => id);
 }
 
 const coatId = (coat: number): BenchStepId => `finish-${coat}`;

@@ -71,7 +71,7 @@ const commission: CommissionPage = {
             ...working(coefficientFormula, { D: 9, C: 0.0025, Mi: 8, Mf: 12 }).map(display),
             display(figure({ svg: '<svg xmlns="http://www.w3.org/2000/svg"/>', alt: 'A box', caption: 'The box' })),
             display(findingList([{ rule: 'foot', verdict: 'watch', figures: 'f', reason: 'r', change: 'c' }])),
-            display(cautions('glue')),
+            display(cautions(['glue'])),
           ),
         ],
       },

@@ -178,6 +178,15 @@ describe('the bench list', () => {
     }
   });
 
+  it('prints only the cautions that hold for what was chosen: no oily rags with shellac, walnut dust with walnut', () => {
+    const list = (species: string, finish: string) =>
+      benchListPage({ title: 'Tea chest', made, choices: { species, finish } });
+    expect(list('walnut-black', 'shellac')).toContain('Walnut dust irritates');
+    expect(list('walnut-black', 'shellac')).not.toMatch(/rags|Oil finish/i);
+    expect(list('cherry-black', 'tung-oil')).not.toMatch(/walnut|Shellac, varnish/i);
+    expect(list('cherry-black', 'tung-oil')).toContain('Spread every rag');
+  });
+
   it('says what to wait for, and until when', () => {
     expect(textOf('Glue up and square')).toMatch(/Then wait: glue cures, until \w{3} \d+ \w{3}\./);
   });

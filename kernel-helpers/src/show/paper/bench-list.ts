@@ -1,3 +1,4 @@
+import type { Choices } from '../../surface/cautions.js';
 import type { BenchStepId } from '../../time/bench-steps.js';
 import type { Schedule, ScheduledStep } from '../../time/scheduled-steps.js';
 import { longDay, shortDay } from '../kit/day-text.js';
@@ -14,6 +15,7 @@ export type BenchSettings = { [step in BenchStepId]?: string[] };
  *
  * @param content.title  such as the piece and the client
  * @param content.made  as `schedule` gives it
+ * @param content.choices  wood, finish, glue: only the cautions that hold for them are printed
  * @param content.settings  lines by step; see {@link benchSettings}
  * @param content.reasons  rules of thumb that are gone against, and why
  * @returns a whole HTML document that loads nothing
@@ -24,8 +26,9 @@ export function benchListPage(content: {
   made: Schedule;
   settings?: BenchSettings;
   reasons?: readonly { rule: string; reason: string }[];
+  choices?: Choices;
 }): string {
-  const { title, made, reasons = [] } = content;
+  const { title, made, reasons = [], choices } = content;
   const settings: Record<string, string[] | undefined> = content.settings ?? {};
   const { steps, promised, latestStart, finish } = made;
   const body = [
@@ -34,7 +37,7 @@ export function benchListPage(content: {
     reasons.length > 0
       ? `<p class="against">Against a rule of thumb:</p><ul class="against">${reasons.map(({ rule, reason }) => `<li>${wordsHtml(rule)}: ${wordsHtml(reason)}</li>`).join('')}</ul>`
       : '',
-    `<ol>${steps.map((step) => item(step, settings[step.id] ?? [])).join('')}</ol>`,
+    `<ol>${steps.map((step) => item(step, settings[step.id] ?? [], choices)).join('')}</ol>`,
   ];
   return paper(`Bench list: ${title}`, body.join('\n'), style);
 }
@@ -54,7 +57,7 @@ ol > li { counter-increment: step; border-top: 1px solid #1f1b16; padding: 0.5em
 @media print { body { font-size: 10pt; } .daybook-caution { font-size: 8pt; break-inside: avoid; } }
 `;
 
-function item(step: ScheduledStep, settings: string[]): string {
+function item(step: ScheduledStep, settings: string[], choices?: Choices): string {
   const { name, count, hours, start, finish, wait, critical } = step;
   const days = start === finish ? shortDay(start) : `${shortDay(start)} to ${shortDay(finish)}`;
   const counted = count ? ` <span class="quiet">${escapeHtml(count)}</span>` : '';
@@ -62,7 +65,7 @@ function item(step: ScheduledStep, settings: string[]): string {
   return [
     `<li><div class="step"><span>${heading}</span><span>${days}, ${hours.toFixed(1)} h</span></div>`,
     settings.length > 0 ? `<ul class="set">${settings.map((line) => `<li>${wordsHtml(line)}</li>`).join('')}</ul>` : '',
-    step.cautions.length > 0 ? cautions(...step.cautions).text : '',
+    step.cautions.length > 0 ? cautions(step.cautions, choices).text : '',
     wait ? `<p class="wait">Then wait: ${wordsHtml(wait.what)}, until ${shortDay(wait.until)}.</p>` : '',
     '</li>',
   ].join('');
