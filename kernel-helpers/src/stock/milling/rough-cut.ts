@@ -52,7 +52,7 @@ export interface RoughCut {
 }
 
 const sawFields = z.strictObject({
-  kerf: size({ least: 0, most: 0.5, why: "width of the saw's cut" }).default(1 / 8),
+  kerf: size({ least: 1 / 64, most: 0.5, why: 'the saw takes something: measure a cut' }).default(1 / 8),
 });
 
 /**
