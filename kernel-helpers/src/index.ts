@@ -6,6 +6,7 @@ export { fitOdds } from './fit/fit-odds.js';
 export { lidFit } from './fit/lid-fit.js';
 export { readMeasurements } from './fit/lid-measured.js';
 export { lidSensitivity } from './fit/lid-sensitivity.js';
+export { roomFindings } from './fit/room-findings.js';
 export { equilibriumByMonth, fittedWidthFormula } from './fit/seasonal-fit.js';
 // joints/
 export { layOutCorner, readFirstBoards } from './joints/corner.js';

@@ -14,6 +14,7 @@ const box = sizeBox({
   proud: '1/8 in',
   foot: '1/4 in',
   bottomThickness: '3/16 in',
+  bottomGroovePlay: 0,
 });
 const corner = (halfPin: string) =>
   layOutDovetails({

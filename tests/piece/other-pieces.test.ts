@@ -35,6 +35,27 @@ describe('a drawer', () => {
     expect(sizeDrawer(wet).overall.height).toBeLessThan(sizeDrawer(usual).overall.height);
   });
 
+  it('with a solid bottom: worked by hand, free at the back', () => {
+    const floor = sizeDrawer({ ...usual, bottom: 'solid', bottomThickness: '1/4 in' }).parts[3];
+    // 15 in from the groove's floor to the back's face: no further than that when it is wettest, planed 1/64 under it.
+    expect(floor).toMatchObject({ length: 12 - 1 / 32 - 1 + 1 / 2 - 3 / 64, grain: 'side to side', material: 'wood' });
+    expect(floor?.width).toBeCloseTo(15 / (1 + wettest) - 1 / 64, 4);
+    // Flat-sawn cherry from 8 to 6 %: 15 x 0.00496 x 1.287858 = 0.096 in: still well under a back of 1/2 in.
+    const rule = 'drawer bottom: held in the driest month';
+    const held = (sideThickness: string) =>
+      sizeDrawer({ ...usual, bottom: 'solid', sideThickness, bottomGrooveDepth: '1/8 in' }).findings.find(
+        (finding) => finding.rule === rule,
+      )?.verdict;
+    expect([held('1/2 in'), held('1/4 in')]).toEqual(['ok', 'stop']);
+  });
+
+  it('a panel as thick as its groove is wide is worth a look', () => {
+    const rule = 'drawer bottom: play of its thickness in the groove';
+    const verdict = (bottomGroovePlay: string) =>
+      sizeDrawer({ ...usual, bottomGroovePlay }).findings.find((finding) => finding.rule === rule)?.verdict;
+    expect([verdict('0'), verdict('0.2 mm'), verdict('0.4 mm')]).toEqual(['watch', 'ok', 'watch']);
+  });
+
   it('judges its play and its groove', () => {
     const { findings } = sizeDrawer({ ...usual, sideClearance: 0, bottomGrooveDepth: '5/16 in' });
     expect(findings.find(({ rule }) => rule === 'drawer: runs between the sides')?.verdict).toBe('watch');

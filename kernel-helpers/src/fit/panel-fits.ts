@@ -6,6 +6,7 @@ import type { MonthOfAir } from '../wood/air/air.js';
 import { movement } from '../wood/movement.js';
 import { movementFindings } from '../wood/movement-findings.js';
 import { species as speciesOf } from '../wood/species.js';
+import type { MovingPart } from './room-findings.js';
 import {
   equilibriumByMonth,
   type MonthOfMoisture,
@@ -26,6 +27,16 @@ export interface MovingPiece {
   moistures?: MonthOfMoisture[];
 }
 
+/** A part that was fitted, as it is held against the room that is decided later. Thickness in inches. @internal */
+export function movingPart(
+  part: string,
+  thickness: number,
+  { species, ringAngle, fittingMoisture }: MovingPiece,
+  { opening, fittedWidth, limits }: SeasonalFit,
+): MovingPart {
+  return { part, species, ringAngle, thickness, fittingMoisture, opening, fittedWidth, limits };
+}
+
 /** A fit with its findings. */
 export type PieceFit = SeasonalFit & { findings: Finding[] };
 
@@ -43,6 +54,7 @@ const remedies =
 /**
  * A solid panel in grooves on two sides: a box's solid bottom, a frame's panel.
  *
+ * @param panel.part  what it is called in the findings; panel unless told otherwise
  * @param panel.between  between the inside edges of what holds it, across the panel's grain; text or in
  * @param panel.grooveDepth  each side; text or in
  * @param panel.leastEngagement  part of the groove that the centred panel must still reach in the driest month; half
@@ -54,6 +66,7 @@ const remedies =
  */
 export function panelFit(
   panel: MovingPiece & {
+    part?: string;
     between: number | string;
     grooveDepth: number | string;
     leastEngagement?: number;
@@ -77,8 +90,50 @@ export function panelFit(
     mostClearance: 2 * read.grooveDepth * (1 - read.leastEngagement),
     cuttingTolerance: 1 / 64,
   });
-  const words = { piece: 'panel', tight: 'it pushes the corners apart', loose: 'it shows its edge or rattles' };
+  const words = {
+    piece: panel.part ?? 'panel',
+    tight: 'it pushes the corners apart',
+    loose: 'it shows its edge or rattles',
+  };
   return { ...fit, findings: seasonalFindings(fit, words, remedies, read) };
+}
+
+/**
+ * A solid bottom that is slid into a drawer from behind, its grain from side to side: glued in the front's groove, under the
+ * back and free there, so that all it moves shows behind the back.
+ *
+ * @param bottom.reach  from the floor of the front's groove to the back's outer face; text or in
+ * @param bottom.under  thickness of the back that it lies under; 1/8 in of it must still be covered in the driest month
+ * @returns depth of the bottom, front to back, to plane to, window, months, findings; in
+ * @throws ShopError  one line: the field, the value given, what is possible, why
+ * @see common practice, no source; {@link seasonalFit}
+ */
+export function drawerBottomFit(bottom: MovingPiece & { reach: number | string; under: number | string }): PieceFit {
+  const read = readParameters(
+    z.object({
+      ...pieceFields,
+      reach: across,
+      under: size({ least: 1 / 4, most: 2, why: 'thickness of the back that it lies under' }),
+    }),
+    { ...bottom },
+  );
+  const fit = seasonalFit({
+    ...read,
+    opening: read.reach,
+    moistures: bottom.moistures ?? equilibriumByMonth(bottom.air),
+    leastClearance: 0,
+    mostClearance: read.under - 1 / 8,
+    cuttingTolerance: 1 / 64,
+  });
+  const words = {
+    piece: 'drawer bottom',
+    tight: 'it stands out behind the back',
+    loose: 'it slips out from under the back',
+  };
+  return {
+    ...fit,
+    findings: seasonalFindings(fit, words, 'quarter-sawn or calmer wood, a thicker back, or plywood', read),
+  };
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Finding } from '../measure/finding.js';
+import type { Finding, Verdict } from '../measure/finding.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { caliper } from '../measure/verdict.js';
 import type { MonthOfAir } from '../wood/air/air.js';
@@ -71,7 +71,8 @@ export function equilibriumByMonth(air: MonthOfAir[]): MonthOfMoisture[] {
  * @param piece.opening  in
  * @param piece.leastClearance, piece.mostClearance  play that must stay, and that must not be exceeded, in
  * @param piece.cuttingTolerance  how far inside the widest width to aim, in
- * @returns as snug a width as the year allows; in a narrow window, its middle
+ * @param piece.width  the width it has, where that is settled; else as snug as the year allows
+ * @returns with the width to plane to: in a narrow window, its middle
  * @throws ShopError  as {@link movement}
  * @see change: {@link movement}
  */
@@ -84,6 +85,7 @@ export function seasonalFit(piece: {
   leastClearance: number;
   mostClearance: number;
   cuttingTolerance: number;
+  width?: number;
 }): SeasonalFit {
   const { opening, species, ringAngle, fittingMoisture, moistures, leastClearance, mostClearance } = piece;
   const strains = moistures.map(({ moisture }) =>
@@ -92,7 +94,7 @@ export function seasonalFit(piece: {
   const width = (c: number, s: number) => evaluate(fittedWidthFormula, { O: opening, c, s });
   const widest = width(leastClearance, Math.max(...strains.map(({ high }) => high)));
   const narrowest = width(mostClearance, Math.min(...strains.map(({ low }) => low)));
-  const fittedWidth = Math.max((narrowest + widest) / 2, widest - piece.cuttingTolerance);
+  const fittedWidth = piece.width ?? Math.max((narrowest + widest) / 2, widest - piece.cuttingTolerance);
   const byMonth = moistures.map(({ month, moisture }, index) => {
     const { change, low, high } = strains[index] as (typeof strains)[number];
     const play = (strain: number) => opening - fittedWidth * (1 + strain);
@@ -109,6 +111,17 @@ export function seasonalFit(piece: {
     byMonth,
     wettest: byMonth.reduce(moistest).month,
     driest: byMonth.reduce(driest).month,
+  };
+}
+
+/** How a fit stands in its wettest and its driest month: by the band, or by the mean alone. @internal */
+export function verdictsOf({ limits, byMonth, wettest, driest }: SeasonalFit): { wet: Verdict; dry: Verdict } {
+  const at = (month: number) => byMonth.find((other) => other.month === month) as FitMonth;
+  const held = (band: boolean, mean: boolean): Verdict => (band ? 'ok' : mean ? 'watch' : 'stop');
+  const { leastClearance: least, mostClearance: most } = limits;
+  return {
+    wet: held(at(wettest).low >= least - 1e-9, at(wettest).clearance >= least),
+    dry: held(at(driest).high <= most + 1e-9, at(driest).clearance <= most),
   };
 }
 
@@ -132,6 +145,7 @@ export function seasonalFindings(
   const wettest = at(fit.wettest);
   const driest = at(fit.driest);
   const room = window.widest - window.narrowest;
+  const verdicts = verdictsOf(fit);
   return [
     {
       rule: `${words.piece}: a width that fits the whole year`,
@@ -145,20 +159,14 @@ export function seasonalFindings(
     },
     {
       rule: `${words.piece}: free in the wettest month`,
-      verdict:
-        wettest.low >= limits.leastClearance - 1e-9
-          ? 'ok'
-          : wettest.clearance >= limits.leastClearance
-            ? 'watch'
-            : 'stop',
+      verdict: verdicts.wet,
       figures: `${monthNames[wettest.month - 1]}: ${caliper(wettest.clearance)} of play, nine boards in ten ${caliper(wettest.low)} or more, at ${wettest.moisture.toFixed(1)} %`,
       reason: `under ${caliper(limits.leastClearance)} in all ${words.tight}`,
       change,
     },
     {
       rule: `${words.piece}: held in the driest month`,
-      verdict:
-        driest.high <= limits.mostClearance + 1e-9 ? 'ok' : driest.clearance <= limits.mostClearance ? 'watch' : 'stop',
+      verdict: verdicts.dry,
       figures: `${monthNames[driest.month - 1]}: ${caliper(driest.clearance)} of play, nine boards in ten ${caliper(driest.high)} or less, at ${driest.moisture.toFixed(1)} %`,
       reason: `over ${caliper(limits.mostClearance)} in all ${words.loose}`,
       change,

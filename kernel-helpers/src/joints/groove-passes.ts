@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { panelThicknessFinding } from '../fit/panel-thickness.js';
 import type { Finding } from '../measure/finding.js';
 import { evaluate, type Formula } from '../measure/formula.js';
 import { readParameters, size } from '../measure/parameters.js';
@@ -34,9 +35,6 @@ export interface GroovePasses {
   bit: PassDepth;
   findings: Finding[];
 }
-
-/** Play of a panel in its groove. Common practice, no source: 0.1 to 0.3 mm; past 1/64 in and a half it rattles. */
-const mostPlay = 1 / 64 + 1 / 128;
 
 const fields = z.strictObject({
   grooveWidth: size({ least: 1 / 64, most: 30, why: 'width of the groove' }),
@@ -83,7 +81,7 @@ export function groovePasses(groove: {
       change: `a cutter of at most ${tape(Math.min(grooveWidth, panel ?? grooveWidth))}`,
     },
   ];
-  if (panel !== undefined) findings.push(panelInGroove(panel, grooveWidth));
+  if (panel !== undefined) findings.push(panelThicknessFinding({ part: 'panel', panel, groove: grooveWidth }));
   return { passes, offsets, depths, inAll: passes * levels, bit, findings };
 }
 
@@ -116,19 +114,4 @@ export function boxGroovePasses(cut: {
       return { name: groove, cutter, fences: passes.offsets.map((offset) => fromBottom + offset), ...passes };
     },
   );
-}
-
-function panelInGroove(panel: number, groove: number): Finding {
-  const play = groove - panel;
-  return {
-    rule: 'panel fits the groove',
-    verdict: play < -rounding ? 'stop' : judge(play <= mostPlay, 'watch'),
-    absolute: 'impossible',
-    figures: `panel measured ${tape(panel)}, groove ${tape(groove)}`,
-    reason:
-      play < -rounding
-        ? 'a panel thicker than its groove does not go in, or splits the board when it is forced'
-        : 'it must slide in by hand and not rattle',
-    change: `grooveWidth from ${tape(panel)} to ${tape(panel + 1 / 64)}, or a panel of ${tape(groove)}`,
-  };
 }

@@ -1,4 +1,5 @@
 import type { PieceFit } from '../fit/panel-fits.js';
+import type { MovingPart } from '../fit/room-findings.js';
 import type { Finding } from '../measure/finding.js';
 
 /** A finished part of any piece. Inches. */
@@ -39,6 +40,8 @@ export interface SizedPiece extends Piece {
   counts: { corner: number; tail: number; groove: number; lid: number; tenon: number };
   /** The figures to remember it by, for its card. */
   summary: { what: string; sizes: number[] }[];
+  /** Solid parts sized to move in their places, to be held against the room that is decided later; none in older records. */
+  moves?: MovingPart[];
   /** How the part that was fitted here moves in its place; a box's lid is fitted in a sheet of its own. */
   fit?: PieceFit;
 }

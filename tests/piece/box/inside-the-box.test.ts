@@ -15,6 +15,7 @@ const box = sizeBox({
   bottomThickness: '1/4 in',
   lidClearance: 0,
   bottomClearance: 0,
+  bottomGroovePlay: 0,
 });
 
 describe('a tray, worked by hand', () => {

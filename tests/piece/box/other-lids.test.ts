@@ -2,6 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { hingedLid } from '../../../kernel-helpers/src/piece/box/hinged-lid.js';
 import { liftOffLid } from '../../../kernel-helpers/src/piece/box/lift-off-lid.js';
 import { sizeOpenBox } from '../../../kernel-helpers/src/piece/box/open-box.js';
+import { humidityFor } from '../../../kernel-helpers/src/wood/emc.js';
+
+// A year that takes wood to 6 % in winter and to 13 % in summer.
+const between = (driest: number, wettest: number) =>
+  Array.from({ length: 12 }, (_, index) => ({
+    month: index + 1,
+    temperatureC: 20,
+    relativeHumidity: humidityFor({ moisture: index === 6 ? wettest : driest, temperatureC: 20 }),
+  }));
+const air = between(6, 13);
 
 // Inside 10 by 6 by 4, 1/2 in stock, flush; foot 1/4, bottom 3/16.
 const box = sizeOpenBox({
@@ -30,19 +40,31 @@ describe('a box without its sliding lid, worked by hand', () => {
 
 describe('a lid that is lifted off, worked by hand', () => {
   it('rebated: flush outside, its plug narrower across the grain by what it will swell', () => {
-    const lid = liftOffLid({ box, style: 'rebated', clearance: '1/64 in' });
+    const lid = liftOffLid({ box, air, style: 'rebated', clearance: '1/64 in' });
     expect(lid.parts).toMatchObject([{ name: 'lid', length: 11, width: 7, thickness: 0.625 }]);
-    // 6 in of flat-sawn cherry, 8 to 13 %: 6 x 0.00248 x 5 = 0.0744, nine boards in ten at most x 1.28786
-    expect(lid.swelling).toBeCloseTo(0.0744 * 1.287858, 5);
+    // Flat-sawn cherry, 8 to 13 %: 0.00248 x 5 = 0.0124, nine boards in ten at most x 1.28786, of the plug that leaves 1/32 then.
+    expect(lid.swelling).toBeCloseTo((6 - 1 / 32) * (1 - 1 / (1 + 0.0124 * 1.287858)), 6);
     expect(lid.plug.length).toBe(10 - 1 / 32);
     expect(lid.plug.width).toBeCloseTo(6 - 1 / 32 - lid.swelling, 12);
     expect(lid.rebate?.alongEnds).toBe(0.5 + 1 / 64);
     expect(lid.rebate?.alongSides).toBeCloseTo(0.5 + 1 / 64 + lid.swelling / 2, 12);
-    expect(lid.findings.every(({ verdict }) => verdict === 'ok')).toBe(true);
+    expect(lid.findings.filter(({ verdict }) => verdict !== 'ok').map(({ rule }) => rule)).toEqual([
+      'lid keeps its place when it is driest',
+    ]);
+  });
+
+  it('follows the house: a damper one leaves the plug narrower today, a dry one leaves it loose in winter', () => {
+    const inHouse = (driest: number, wettest: number, ringAngle = 0) =>
+      liftOffLid({ box, style: 'rebated', ringAngle, air: between(driest, wettest) });
+    expect(inHouse(7, 14).plug.width).toBeLessThan(inHouse(7, 10).plug.width);
+    const dry = (lid: ReturnType<typeof liftOffLid>) => lid.findings.find(({ rule }) => rule.endsWith('driest'));
+    expect(dry(inHouse(7, 10))?.verdict).toBe('ok');
+    expect(dry(inHouse(4, 12))?.verdict).toBe('watch');
+    expect(dry(inHouse(4, 12, 90))?.verdict).toBe('ok');
   });
 
   it('with battens: they lie across its grain, and do not swell along their own', () => {
-    const lid = liftOffLid({ box, style: 'battens', overhang: '1/4 in' });
+    const lid = liftOffLid({ box, air, style: 'battens', overhang: '1/4 in' });
     expect(lid.parts).toMatchObject([
       { name: 'lid', length: 11.5, width: 7.5 },
       { name: 'batten', count: 2, length: 6 - 1 / 32, width: 1, thickness: 0.25 },
@@ -53,7 +75,7 @@ describe('a lid that is lifted off, worked by hand', () => {
 
   it('in a box wider than long, the grain runs from side to side', () => {
     const wide = sizeOpenBox({ insideLength: 6, insideWidth: 10, insideDepth: 4, species: 'cherry-black' });
-    const lid = liftOffLid({ box: wide, style: 'rebated' });
+    const lid = liftOffLid({ box: wide, air, style: 'rebated' });
     expect(lid.plug.width).toBe(10 - 1 / 32);
     expect(lid.plug.length).toBeLessThan(6 - 1 / 32);
   });
@@ -63,7 +85,7 @@ describe('a lid that is lifted off, worked by hand', () => {
     [{ plugDepth: '1/8 in' }, 'plug deep enough to hold', 'watch'],
     [{ plugDepth: '1/2 in' }, 'wood over the rebate', 'watch'],
   ])('%j: %s is %s', (change, rule, verdict) => {
-    const { findings } = liftOffLid({ box, style: 'rebated', ...change });
+    const { findings } = liftOffLid({ box, air, style: 'rebated', ...change });
     expect(findings.find((finding) => finding.rule === rule)?.verdict).toBe(verdict);
   });
 
@@ -76,12 +98,12 @@ describe('a lid that is lifted off, worked by hand', () => {
     [{ style: 'glued' as 'battens' }, 'style: "glued" given; possible: rebated, battens'],
     [{ clearance: '-1' }, 'clearance: "-1" given; less than nothing'],
   ])('%j is refused in one line', (bad, message) => {
-    expect(() => liftOffLid({ box, style: 'rebated', ...bad })).toThrow(message);
+    expect(() => liftOffLid({ box, air, style: 'rebated', ...bad })).toThrow(message);
   });
 });
 
 describe('a lid on hinges, worked by hand', () => {
-  const usual = { box, thickness: '5/8 in', hingeKnuckle: '3/16 in', gap: '1/16 in', leafThickness: '1/16 in' };
+  const usual = { box, air, thickness: '5/8 in', hingeKnuckle: '3/16 in', gap: '1/16 in', leafThickness: '1/16 in' };
 
   it('is let in by half of the closed hinge', () => {
     const lid = hingedLid(usual);
@@ -89,6 +111,17 @@ describe('a lid on hinges, worked by hand', () => {
     expect(lid.longestScrew.lid).toBe(9 / 16); // 5/8 - 1/16 + 1/16 - 1/16
     expect(lid.hinges.fromSides).toBeCloseTo(4 / 3, 9); // (7 - 3) / 3, less than the hinge's own 1 1/2
     expect(lid.parts).toMatchObject([{ name: 'lid', length: 11, width: 7, thickness: 0.625 }]);
+  });
+
+  it('flush all round it does not stay flush; an overhang takes the year in', () => {
+    const covers = (overhang: string) =>
+      hingedLid({ ...usual, overhang, air: between(6.5, 13) }).findings.find(({ rule }) => rule.includes('all year'));
+    // Half of 7 in of flat-sawn cherry each side: 8 to 13 % is 3.5 x 0.0124 x 1.287858 = 0.056 out, 8 to 6 1/2 % 0.017 in.
+    expect(covers('0')?.verdict).toBe('watch');
+    expect(covers('0')?.figures).toContain('0.056 in');
+    expect(covers('0')?.figures).toContain('0.017 in');
+    expect(covers('1/16 in')?.verdict).toBe('ok');
+    expect(covers('1/64 in')?.verdict).toBe('watch');
   });
 
   it.each<[Partial<Parameters<typeof hingedLid>[0]>, string, string, string]>([

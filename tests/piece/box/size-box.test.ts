@@ -1,10 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { equilibriumByMonth } from '../../../kernel-helpers/src/fit/seasonal-fit.js';
 import { type BoxBrief, sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
 import type { Part } from '../../../kernel-helpers/src/piece/box/sized-box.js';
+import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
+import { humidityFor } from '../../../kernel-helpers/src/wood/emc.js';
+import { movement } from '../../../kernel-helpers/src/wood/movement.js';
 import { handWorked } from './hand-worked.js';
 
 const teaChest = { insideLength: '9 1/2 in', insideWidth: '6 1/4 in', insideDepth: '4 in', species: 'walnut-black' };
+const air = yearOfAir({
+  place: 'chicago-ohare',
+  heating: { heatTo: 20, humidifyTo: 0.3, coolTo: 25, dehumidifyTo: 0.6 },
+});
 const partOf = (box: { parts: Part[] }, name: Part['name']) => box.parts.find((part) => part.name === name) as Part;
 
 describe('boxes worked by hand', () => {
@@ -41,7 +49,7 @@ describe('any box', () => {
   it('adds up: what lies on what is the height, what stands end to end is the length', () => {
     fc.assert(
       fc.property(brief, (given) => {
-        const box = sizeBox(given);
+        const box = sizeBox({ ...given, air });
         const { design, overall } = box;
         // Exact, not close: tape fractions are exact in inches.
         expect(partOf(box, 'side').width - design.lidThickness).toBe(partOf(box, 'front').width);
@@ -56,7 +64,7 @@ describe('any box', () => {
   it('keeps every groove inside its board, the lid groove under the top edge', () => {
     fc.assert(
       fc.property(brief, (given) => {
-        const box = sizeBox(given);
+        const box = sizeBox({ ...given, air });
         for (const { board, fromBottom, width, depth } of box.grooves) {
           expect(fromBottom).toBeGreaterThanOrEqual(0);
           expect(fromBottom + width).toBeLessThan(partOf(box, board).width);
@@ -69,7 +77,7 @@ describe('any box', () => {
   it('leaves a solid bottom more room across its grain than along it', () => {
     fc.assert(
       fc.property(brief, (given) => {
-        const solid = partOf(sizeBox({ ...given, bottom: 'solid' }), 'bottom');
+        const solid = partOf(sizeBox({ ...given, air, bottom: 'solid' }), 'bottom');
         const plywood = partOf(sizeBox({ ...given, bottom: 'plywood' }), 'bottom');
         const [long, short] = [plywood.length, plywood.width].sort((a, b) => b - a) as [number, number];
         expect(solid.length).toBeCloseTo(long, 9);
@@ -84,10 +92,56 @@ describe('any box', () => {
   });
 });
 
+describe('a solid bottom', () => {
+  const solid = { ...teaChest, bottom: 'solid' as const };
+  const held = (driest: number, wettest: number) =>
+    Array.from({ length: 12 }, (_, index) => ({
+      month: index + 1,
+      temperatureC: 20,
+      relativeHumidity: humidityFor({ moisture: index === 6 ? wettest : driest, temperatureC: 20 }),
+    }));
+
+  it('worked by hand: flat-sawn walnut, fitted at 8 %, in a house of 7 and 12 %', () => {
+    const box = sizeBox({ ...solid, air: held(7, 12) });
+    // Opening 6 1/4 + 1/2; walnut 0.00274 for 1 %, 4 % up, nine boards in ten at most x 1.287858; 1/64 stays, 1/64 to aim.
+    expect(partOf(box, 'bottom').width).toBeCloseTo((6.75 - 1 / 64) / (1 + 4 * 0.00274 * 1.287858) - 1 / 64, 6);
+    expect(box.findings.every(({ verdict }) => verdict === 'ok')).toBe(true);
+  });
+
+  it('in any house is neither pressed in its wettest month nor out of half its grooves in its driest, nine boards in ten', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 4, max: 8, noNaN: true }),
+        fc.double({ min: 0, max: 8, noNaN: true }),
+        fc.constantFrom('walnut-black', 'cherry-black', 'oak-northern-red'),
+        (driest, swing, species) => {
+          const year = held(driest, driest + swing);
+          const box = sizeBox({ ...solid, species, air: year });
+          fc.pre(box.findings.every(({ rule, verdict }) => !/whole year/.test(rule) || verdict !== 'stop'));
+          const { width } = partOf(box, 'bottom');
+          const grown = equilibriumByMonth(year).map(({ moisture }) =>
+            movement({ across: width, species, ringAngle: 0, fromMoisture: 8, toMoisture: moisture }),
+          );
+          expect(width + Math.max(...grown.map(({ high }) => high))).toBeLessThanOrEqual(6.75 - 1 / 64 + 1e-6);
+          expect(width + Math.min(...grown.map(({ low }) => low))).toBeGreaterThanOrEqual(6.5 - 1e-6);
+        },
+      ),
+    );
+  });
+
+  it('swells in thickness too: play that is enough for plywood is too little for thick flat-sawn oak', () => {
+    const thick = { ...solid, species: 'oak-northern-red', bottomThickness: '3/4 in', air: held(6, 14) };
+    const verdict = (bottom: 'plywood' | 'solid') =>
+      sizeBox({ ...thick, bottom, stockThickness: '1 in' }).findings.find(({ rule }) => rule.includes('thickness'))
+        ?.verdict;
+    expect([verdict('plywood'), verdict('solid')]).toEqual(['ok', 'watch']);
+  });
+});
+
 describe('findings', () => {
   const thin = { stockThickness: '1/4 in', lidGrooveDepth: '1/8 in', bottomGrooveDepth: '1/8 in' };
   const verdictOf = (brief: Partial<BoxBrief>, rule: string) =>
-    sizeBox({ ...teaChest, ...brief }).findings.find((finding) => finding.rule === rule)?.verdict;
+    sizeBox({ ...teaChest, air, ...brief }).findings.find((finding) => finding.rule === rule)?.verdict;
 
   it.each([
     [{ bottomGrooveDepth: '3/8 in' }, 'bottom groove at most half the board', 'stop'],
@@ -101,12 +155,14 @@ describe('findings', () => {
     [{ proud: '1/4 in' }, 'joint proud of the face', 'watch'],
     [{ bottomClearance: 0 }, 'play of the plywood bottom', 'watch'],
     [{ bottomThickness: '1/4 in' }, 'plywood measured, not nominal', 'watch'],
+    [{ bottomGroovePlay: 0 }, 'bottom: play of its thickness in the groove', 'watch'],
+    [{ bottomGroovePlay: '1/64 in' }, 'bottom: play of its thickness in the groove', 'watch'],
     [
       { bottom: 'solid' as const, insideLength: '20 in', insideWidth: '20 in', bottomGrooveDepth: '1/8 in' },
-      'solid bottom held by its grooves',
+      'bottom: a width that fits the whole year',
       'stop',
     ],
-    [{ bottom: 'solid' as const }, 'solid bottom held by its grooves', 'ok'],
+    [{ bottom: 'solid' as const }, 'bottom: a width that fits the whole year', 'ok'],
   ])('%j: %s is %s', (brief, rule, verdict) => {
     expect(verdictOf(brief, rule)).toBe(verdict);
   });
@@ -133,8 +189,8 @@ describe('bad input', () => {
     ],
     [{ tongueThickness: '1/2 in' }, 'tongueThickness: 1/2 in (12.7 mm) given; possible: less than 1/2 in (12.7 mm)'],
     [{ lidClearance: '1/4 in' }, 'lidClearance: 1/4 in (6.4 mm) given; possible: less than 1/4 in (6.4 mm)'],
-    [{ bottom: 'solid' as const, bottomWettest: 5 }, 'bottomWettest: 5 % given; possible: at least the 8 %'],
-    [{ bottomMoisture: '8' }, 'bottomMoisture: "8" given; possible: a number from 2 to 20 %'],
+    [{ bottom: 'solid' as const }, 'air: none given; a solid bottom is sized for the year of the room it goes to'],
+    [{ bottomMoisture: '8' }, 'bottomMoisture: "8" given; possible: a number from 3 to 20 %'],
   ])('%j: one line that names the field, the value and what is possible', (bad, message) => {
     const attempt = () => sizeBox({ ...teaChest, ...bad } as BoxBrief);
     expect(attempt).toThrow(message);

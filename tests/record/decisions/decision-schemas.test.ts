@@ -103,8 +103,8 @@ const air = yearOfAir({ place: 'chicago-ohare' });
 const moving = { species: 'cherry-black', ringAngle: 0, fittingMoisture: 8, air };
 
 test.each([
-  sizeBox({ insideLength: 9.5, insideWidth: 6.25, insideDepth: 4, species: 'walnut-black', bottom: 'solid' }),
-  sizeDrawer({ ...moving, opening: '5 in', openingWidth: '12 in', openingDepth: '16 in' }),
+  sizeBox({ insideLength: 9.5, insideWidth: 6.25, insideDepth: 4, species: 'walnut-black', bottom: 'solid', air }),
+  sizeDrawer({ ...moving, opening: '5 in', openingWidth: '12 in', openingDepth: '16 in', bottom: 'solid' }),
   sizeSolidTop({ ...moving, length: '40 in', width: '20 in' }),
   sizeFrameAndPanel({ ...moving, height: '24 in', width: '16 in' }),
   sizeBookcase({ species: 'cherry-black', height: '48 in', width: '30 in', depth: '11 in', shelves: 3 }),

@@ -53,7 +53,6 @@ export function boxFindings(box: BoxSizes): Finding[] {
       change: 'proud at most 3/16 in',
     },
   ];
-  if (design.bottom === 'solid') findings.push(solidBottomHeld(box));
   if (design.bottom === 'plywood')
     findings.push({
       rule: 'play of the plywood bottom',
@@ -71,19 +70,4 @@ export function boxFindings(box: BoxSizes): Finding[] {
       change: 'measure the sheet with a caliper and give that',
     });
   return findings;
-}
-
-/** A solid bottom leaves room to swell: what is left of it must still lie in its grooves on the day it is fitted. */
-function solidBottomHeld({ design, parts }: BoxSizes): Finding {
-  const width = parts.find(({ name }) => name === 'bottom')?.width ?? 0;
-  const across = Math.min(design.insideLength, design.insideWidth);
-  const reach = (width - across) / 2;
-  return {
-    rule: 'solid bottom held by its grooves',
-    verdict: reach >= design.bottomGrooveDepth / 2 ? 'ok' : reach > 0 ? 'watch' : 'stop',
-    figures: `reaches ${tape(reach)} into grooves ${tape(design.bottomGrooveDepth)} deep, each side`,
-    reason:
-      'a wide bottom needs so much room to swell that a shallow groove no longer holds it, and it shrinks further in winter',
-    change: 'a deeper groove, quarter-sawn wood, or plywood',
-  };
 }

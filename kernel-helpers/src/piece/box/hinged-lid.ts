@@ -1,8 +1,11 @@
 import * as z from 'zod';
+import { equilibriumByMonth } from '../../fit/seasonal-fit.js';
 import type { Finding } from '../../measure/finding.js';
-import { readParameters, size } from '../../measure/parameters.js';
+import { amount, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { judge, rounding, tape } from '../../measure/verdict.js';
+import { caliper, judge, rounding, tape } from '../../measure/verdict.js';
+import type { MonthOfAir } from '../../wood/air/air.js';
+import { movement } from '../../wood/movement.js';
 import type { PiecePart } from '../piece.js';
 import type { OpenBox } from './open-box.js';
 
@@ -32,6 +35,8 @@ const fields = z.strictObject({
   leafWidth: size({ least: 3 / 16, most: 3, why: 'width of a leaf, from the middle of the pin' }).default(3 / 8),
   screwLength: size({ least: 0.125, most: 3, why: 'length of a screw' }).default(1 / 2),
   gap: size({ least: 0, most: 0.125, why: 'between lid and back when it is shut' }).default(1 / 64),
+  ringAngle: amount({ least: 0, most: 90, unit: 'degrees', why: '0 flat-sawn, 90 quarter-sawn' }).default(0),
+  fittingMoisture: amount({ least: 3, most: 20, unit: '%', why: 'moisture today, by meter' }).default(8),
 });
 
 /** Wood kept before the point of a screw. Common practice, no source. */
@@ -49,6 +54,8 @@ const underPoint = 1 / 16;
  * @param lid.box  as sized, without a lid
  * @param lid.hingeKnuckle  thickness of the closed hinge; 3/16 in unless told otherwise: measure yours
  * @param lid.gap  between lid and back when shut; 1/64 in unless told otherwise
+ * @param lid.air  a year of the room it goes to
+ * @param lid.fittingMoisture  meter reading today, %; 8 unless told otherwise
  * @returns lid, hinge positions and mortises, longest screws, findings; in
  * @throws ShopError  one line: the field, the value given, the nearest that is possible, why
  * @see common practice, no source
@@ -63,8 +70,11 @@ export function hingedLid(lid: {
   leafWidth?: number | string;
   screwLength?: number | string;
   gap?: number | string;
+  ringAngle?: number;
+  fittingMoisture?: number;
+  air: MonthOfAir[];
 }): HingedLid {
-  const { box, ...typed } = lid;
+  const { box, air, ...typed } = lid;
   const read = readParameters(fields, typed);
   const { thickness, overhang, hingeLength, hingeKnuckle, leafThickness, leafWidth, screwLength, gap } = read;
   const { stockThickness, proud } = box.design;
@@ -110,6 +120,7 @@ export function hingedLid(lid: {
       change: `a lid at least ${tape(mortiseDepth + 1 / 4)} thick, or a thinner hinge`,
     },
   ];
+  findings.push(edgesThroughYear({ ...read, species: box.design.species, lidLength, lidWidth, air }));
   // A hinge's own length from each side is usual, less where the box is too narrow for that.
   const fromSides = Math.min(hingeLength, (crosswise - 2 * hingeLength) / 3);
   return {
@@ -128,5 +139,42 @@ export function hingedLid(lid: {
     hinges: { fromSides, mortiseDepth, mortiseWidth: leafWidth, mortiseLength: hingeLength },
     longestScrew,
     findings,
+  };
+}
+
+/** How far an edge of a lid on a box that stands still may come out of flush before it shows: common practice, no source. */
+const showsFlush = 1 / 32;
+
+/** The lid moves across its grain over a box that does not: from the hinges forward, or to both sides. */
+function edgesThroughYear(lid: {
+  species: string;
+  ringAngle: number;
+  fittingMoisture: number;
+  lidLength: number;
+  lidWidth: number;
+  overhang: number;
+  air: MonthOfAir[];
+}): Finding {
+  const { species, ringAngle, fittingMoisture, lidLength, lidWidth, overhang, air } = lid;
+  const lengthwise = lidLength >= lidWidth;
+  const moves = equilibriumByMonth(air).map(({ moisture }) =>
+    movement({
+      across: lengthwise ? lidWidth / 2 : lidLength,
+      species,
+      ringAngle,
+      fromMoisture: fittingMoisture,
+      toMoisture: moisture,
+    }),
+  );
+  const outward = Math.max(0, ...moves.map(({ high }) => high));
+  const inward = Math.max(0, ...moves.map(({ low }) => -low));
+  const covers = overhang > 0 ? inward <= overhang + rounding : Math.max(outward, inward) <= showsFlush + rounding;
+  return {
+    rule: 'lid covers the box all year',
+    verdict: judge(covers, 'watch'),
+    figures: `overhang ${tape(overhang)}; ${lengthwise ? 'each side' : 'the front edge'} comes out by ${caliper(outward)} and goes in by ${caliper(inward)} from today, nine boards in ten`,
+    reason:
+      'the box stands still along its boards and the lid moves across its grain: a flush edge does not stay flush',
+    change: `overhang at least ${tape(Math.max(inward, 1 / 16))}, quarter-sawn or calmer wood, or a framed lid`,
   };
 }

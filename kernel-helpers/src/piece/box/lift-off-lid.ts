@@ -1,9 +1,10 @@
 import * as z from 'zod';
+import { equilibriumByMonth, type FitMonth, seasonalFit } from '../../fit/seasonal-fit.js';
 import type { Finding } from '../../measure/finding.js';
 import { amount, oneOf, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { judge, rounding, tape } from '../../measure/verdict.js';
-import { movement } from '../../wood/movement.js';
+import { caliper, judge, rounding, tape } from '../../measure/verdict.js';
+import type { MonthOfAir } from '../../wood/air/air.js';
 import type { PiecePart } from '../piece.js';
 import type { OpenBox } from './open-box.js';
 
@@ -29,8 +30,10 @@ const fields = z.strictObject({
   battenWidth: size({ least: 0.25, most: 6, why: 'width of a batten' }).default(1),
   ringAngle: amount({ least: 0, most: 90, unit: 'degrees', why: '0 flat-sawn, 90 quarter-sawn' }).default(0),
   fittingMoisture: amount({ least: 3, most: 20, unit: '%', why: 'moisture today, by meter' }).default(8),
-  wettestMoisture: amount({ least: 3, most: 25, unit: '%', why: 'most moisture the lid will reach' }).default(13),
 });
+
+/** Play across the grain, in all, that still looks and feels like a lid that fits: common practice, no source. In. */
+const mostLoose = 1 / 8;
 
 /**
  * Sizes a lid that is lifted off: rebated all round, or flat with two battens under it.
@@ -38,14 +41,15 @@ const fields = z.strictObject({
  *   lid   = overall - 2 proud + 2 overhang          plug = inside - 2 clearance
  *
  * The grain runs along the longer side. A rebated plug is one with the lid and swells across the grain: it is made narrower
- * by what nine boards in ten swell until the wettest month. Battens lie across the lid's grain, where they do not swell.
+ * by what nine boards in ten swell until the wettest month, and looser in the driest. Battens lie across the lid's grain, where they do not swell.
  *
  * @param lid.box  as sized, without a lid
  * @param lid.clearance  beside the plug, each side, when it is wettest; 1/64 in unless told otherwise (from memory: 0.2 to 0.4 mm)
- * @param lid.fittingMoisture, lid.wettestMoisture  %; 8 and 13 unless told otherwise
+ * @param lid.air  a year of the room it goes to
+ * @param lid.fittingMoisture  meter reading today, %; 8 unless told otherwise
  * @returns lid, battens, plug, findings; in
  * @throws ShopError  one line: the field, the value given, the nearest that is possible, why
- * @see common practice, no source; swelling: {@link movement}
+ * @see common practice, no source; through the year: {@link seasonalFit}
  */
 export function liftOffLid(lid: {
   box: OpenBox;
@@ -57,9 +61,9 @@ export function liftOffLid(lid: {
   battenWidth?: number | string;
   ringAngle?: number;
   fittingMoisture?: number;
-  wettestMoisture?: number;
+  air: MonthOfAir[];
 }): LiftOffLid {
-  const { box, ...typed } = lid;
+  const { box, air, ...typed } = lid;
   const read = readParameters(fields, typed);
   const { style, thickness, overhang, plugDepth, clearance, battenWidth } = read;
   const { insideLength, insideWidth, insideDepth, species, proud } = box.design;
@@ -77,8 +81,15 @@ export function liftOffLid(lid: {
   const crosswise = outside(box.overall.width);
   const grainLengthwise = lengthwise >= crosswise;
   const across = grainLengthwise ? insideWidth : insideLength;
-  const ends = { fromMoisture: read.fittingMoisture, toMoisture: read.wettestMoisture };
-  const swelling = rebated ? Math.max(0, movement({ across, species, ringAngle: read.ringAngle, ...ends }).high) : 0;
+  const { fittedWidth, byMonth, driest } = seasonalFit({
+    ...{ opening: across, species, ringAngle: read.ringAngle, fittingMoisture: read.fittingMoisture },
+    moistures: equilibriumByMonth(air),
+    leastClearance: 2 * clearance,
+    mostClearance: across,
+    cuttingTolerance: 0,
+  });
+  const swelling = rebated ? across - 2 * clearance - fittedWidth : 0;
+  const loosest = byMonth.find(({ month }) => month === driest) as FitMonth;
   const plug = {
     length: insideLength - 2 * clearance - (grainLengthwise ? 0 : swelling),
     width: insideWidth - 2 * clearance - (grainLengthwise ? swelling : 0),
@@ -129,6 +140,14 @@ export function liftOffLid(lid: {
       change: 'plugDepth at least 3/16 in',
     },
   ];
+  if (rebated)
+    findings.push({
+      rule: 'lid keeps its place when it is driest',
+      verdict: judge(loosest.high <= mostLoose + rounding, 'watch'),
+      figures: `${caliper(loosest.high)} of play in all across the grain, at ${loosest.moisture.toFixed(1)} %`,
+      reason: 'a plug that has shrunk so far lets the lid slide about and stand off the box at one side',
+      change: `quarter-sawn or calmer wood, or battens: ${caliper(mostLoose)} in all is enough`,
+    });
   if (rebated)
     findings.push({
       rule: 'wood over the rebate',

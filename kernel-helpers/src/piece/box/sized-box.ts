@@ -27,9 +27,10 @@ export interface BoxDesign {
   bottomGrooveDepth: number;
   /** Plywood: play in all, both ways. Solid: along the grain. */
   bottomClearance: number;
-  /** Solid bottom: its moisture when it is fitted and the most it will reach, %; ring angle, degrees. */
+  /** What the bottom's groove is wider than the bottom is thick; nothing in older records. */
+  bottomGroovePlay?: number;
+  /** Solid bottom: meter reading on the day it is fitted, %; ring angle, degrees. */
   bottomMoisture: number;
-  bottomWettest: number;
   bottomRingAngle: number;
 }
 

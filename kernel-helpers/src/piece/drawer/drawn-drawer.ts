@@ -1,4 +1,5 @@
 import type { DrawnPiece, Solid, SolidBlock, Span } from '../drawn-piece.js';
+import type { PiecePart } from '../piece.js';
 import type { Drawer } from './drawer.js';
 
 /**
@@ -6,11 +7,13 @@ import type { Drawer } from './drawer.js';
  *
  * @param drawer  as `sizeDrawer` returns it; inches
  */
-export function drawnDrawer({ design, inside, overall }: Drawer): DrawnPiece {
+export function drawnDrawer({ design, inside, overall, parts }: Drawer): DrawnPiece {
   const { sideThickness: t, frontThickness: front, lap, bottomThickness, bottomGrooveDepth, bottomGrooveUp } = design;
   const { width, height, length: depth } = overall;
   const up: Span = [bottomGrooveUp, bottomGrooveUp + bottomThickness];
   const groove = front - bottomGrooveDepth;
+  const floor = parts.find(({ name }) => name === 'drawer bottom') as PiecePart;
+  const bottomDepth = floor.grain === 'side to side' ? floor.width : floor.length;
   const reach = bottomGrooveDepth - design.bottomClearance / 2;
   const whole: Span = [0, height];
   const turned = ({ x, y, z }: SolidBlock): SolidBlock => ({ x: [width - x[1], width - x[0]], y, z });
@@ -23,7 +26,7 @@ export function drawnDrawer({ design, inside, overall }: Drawer): DrawnPiece {
     { part: 'left side', x: [0, t], y: [lap, depth], z: whole, cuts: sideCuts },
     { part: 'right side', x: [width - t, width], y: [lap, depth], z: whole, cuts: sideCuts.map(turned) },
   ];
-  const bottom: Solid = { part: 'bottom', x: [t - reach, width - t + reach], y: [groove, depth], z: up };
+  const bottom: Solid = { part: 'bottom', x: [t - reach, width - t + reach], y: [groove, groove + bottomDepth], z: up };
   const back: Solid = { part: 'back', x: [t, width - t], y: [depth - t, depth], z: [up[1], height] };
   return {
     name: 'the drawer',

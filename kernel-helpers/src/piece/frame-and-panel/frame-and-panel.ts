@@ -1,5 +1,7 @@
 import * as z from 'zod';
-import { type MovingPiece, type PieceFit, panelFit } from '../../fit/panel-fits.js';
+import { type MovingPiece, movingPart, type PieceFit, panelFit } from '../../fit/panel-fits.js';
+import { panelThicknessFinding, usualGroovePlay } from '../../fit/panel-thickness.js';
+import { equilibriumByMonth } from '../../fit/seasonal-fit.js';
 import { readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { judge, tape } from '../../measure/verdict.js';
@@ -15,6 +17,8 @@ export interface FrameDesign {
   grooveDepth: number;
   tenonLength: number;
   panelThickness: number;
+  /** What the groove is wider than the panel's edge is thick; nothing in older records. */
+  groovePlay?: number;
   endPlay: number;
 }
 
@@ -27,7 +31,7 @@ export interface FrameAndPanel extends SizedPiece {
   opening: { width: number; height: number };
 }
 
-const fields: z.ZodType<FrameDesign> = z.strictObject({
+const fields: z.ZodType<FrameDesign & { groovePlay: number }> = z.strictObject({
   width: size({ least: 3, most: 60, why: 'width of the frame' }),
   height: size({ least: 3, most: 120, why: 'height of the frame' }),
   thickness: size({ least: 0.375, most: 3, why: 'thickness of the frame' }).default(3 / 4),
@@ -36,6 +40,9 @@ const fields: z.ZodType<FrameDesign> = z.strictObject({
   grooveDepth: size({ least: 0.125, most: 1, why: 'depth of the groove' }).default(3 / 8),
   tenonLength: size({ least: 0.25, most: 8, why: 'length of a tenon' }).default(1),
   panelThickness: size({ least: 0.125, most: 2, why: "thickness of the panel's edge, in the groove" }).default(1 / 4),
+  groovePlay: size({ least: 0, most: 0.125, why: "what the groove is wider than the panel's edge is thick" }).default(
+    usualGroovePlay,
+  ),
   endPlay: size({ least: 0, most: 0.5, why: 'play of the panel along its grain, in all' }).default(1 / 16),
 });
 
@@ -61,6 +68,7 @@ export function sizeFrameAndPanel(
     grooveDepth?: number | string;
     tenonLength?: number | string;
     panelThickness?: number | string;
+    groovePlay?: number | string;
     endPlay?: number | string;
   },
 ): FrameAndPanel {
@@ -126,9 +134,16 @@ export function sizeFrameAndPanel(
       { what: 'Panel planed to a width of', sizes: [fit.fittedWidth] },
     ],
     fit,
+    moves: [movingPart('panel', panelThickness, moving, fit)],
     opening,
     findings: [
       ...fit.findings,
+      panelThicknessFinding({
+        part: 'panel',
+        panel: panelThickness,
+        groove: panelThickness + read.groovePlay,
+        solid: { ...moving, moistures: moistures ?? equilibriumByMonth(air) },
+      }),
       {
         rule: 'frame: groove about a third of the thickness',
         verdict: panelThickness >= thickness / 2 ? 'stop' : judge(panelThickness <= thickness * 0.4, 'watch'),

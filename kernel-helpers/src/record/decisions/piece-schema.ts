@@ -20,6 +20,20 @@ const sizedPiece = {
   moving: z.looseObject({ part: z.string(), thickness: nonNegative }),
   counts: z.looseObject({ corner: count, tail: count, groove: count, lid: count, tenon: count }),
   summary: z.array(z.looseObject({ what: z.string(), sizes: z.array(nonNegative) })),
+  moves: z
+    .array(
+      z.looseObject({
+        part: z.string(),
+        species: z.string(),
+        ringAngle: nonNegative,
+        thickness: nonNegative,
+        opening: nonNegative,
+        fittedWidth: nonNegative,
+        limits: z.looseObject({ leastClearance: z.number(), mostClearance: z.number() }),
+        fittingMoisture: nonNegative,
+      }),
+    )
+    .optional(),
   fit: z.looseObject({ ...seasonalFit, findings: z.array(findingSchema) }).optional(),
   findings: z.array(findingSchema),
 };
@@ -41,8 +55,8 @@ const boxDesign = z.looseObject({
   bottomThickness: nonNegative,
   bottomGrooveDepth: nonNegative,
   bottomClearance: nonNegative,
+  bottomGroovePlay: nonNegative.optional(),
   bottomMoisture: nonNegative,
-  bottomWettest: nonNegative,
   bottomRingAngle: nonNegative,
 });
 
