@@ -69,11 +69,11 @@ function roomFinding(
   return {
     rule: `${part}: fits the room decided here`,
     verdict,
-    figures: `sized ${caliper(fittedWidth)} wide; it follows ${how}: ${in_(year.wettest, 'low')}, ${in_(year.driest, 'high')}, nine boards in ten within (least ${caliper(limits.leastClearance)}, most ${caliper(limits.mostClearance)})`,
+    figures: `sized ${caliper(fittedWidth)} across its grain; it follows ${how}: ${in_(year.wettest, 'low')}, ${in_(year.driest, 'high')}, nine boards in ten within (least ${caliper(limits.leastClearance)}, most ${caliper(limits.mostClearance)})`,
     reason: 'sheet 02 sized it before this room was decided, and a part that moves must fit the room it goes to',
     change:
       window.narrowest > window.widest
         ? 'no width fits this room: type this room in sheet 02 and size again with a deeper groove, quarter-sawn or calmer wood, or hold the room nearer'
-        : `size again: type this room in sheet 02 and run it, for ${caliper(window.narrowest)} to ${caliper(window.widest)} wide`,
+        : `size again: type this room in sheet 02 and run it, for ${caliper(window.narrowest)} to ${caliper(window.widest)} across its grain`,
   };
 }

@@ -41,7 +41,7 @@ describe('the drawing of the grooves', () => {
       drawnBoards(box, runs, { lengths }).flatMap(({ labels }) => labels.map(({ text }) => text));
     expect(sizes('both')).toContain('13/64 in');
     expect(sizes('both').join()).not.toContain('mm');
-    expect(sizes('mm')).toContain('5.2 mm');
+    expect(sizes('mm')).toContain('5.3 mm');
   });
 
   it('says each reason in words', () => {

@@ -7,16 +7,26 @@ import type { PiecePart } from '../../../kernel-helpers/src/piece/piece.js';
 import { readBoards } from '../../../kernel-helpers/src/stock/boards/boards.js';
 import { panelCounts } from '../../../kernel-helpers/src/stock/milling/panels.js';
 import { roughCut } from '../../../kernel-helpers/src/stock/milling/rough-cut.js';
+import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
 
 /** What sheet 07 takes for the widest part cut from one board, unless told otherwise. */
 const widestBoard = '7 1/2 in';
 const joints = (parts: readonly PiecePart[], widest = widestBoard) =>
   panelCounts(roughCut({ parts, widestBoard: widest }).panels).edgeJoints;
 
+const air = yearOfAir({ place: 'chicago-ohare', heating: { heatTo: 20, coolTo: 25 } });
 const chest = (bottom: string, more = {}) =>
   fittedParts({
     piece: sizeBox({
-      ...{ insideLength: 18, insideWidth: 14, insideDepth: 10, species: 'oak-northern-red', proud: '1/8 in', bottom },
+      ...{
+        insideLength: 18,
+        insideWidth: 14,
+        insideDepth: 10,
+        species: 'oak-northern-red',
+        proud: '1/8 in',
+        bottom,
+        air,
+      },
       ...more,
     }),
     lid: { fittedWidth: 14.4 },
