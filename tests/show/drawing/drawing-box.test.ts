@@ -6,7 +6,7 @@ import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
 import { explodedView } from '../../../kernel-helpers/src/show/drawing/exploded-view.js';
 import { projected } from '../../../kernel-helpers/src/show/drawing/kit/projection.js';
 import { pieceDrawing } from '../../../kernel-helpers/src/show/drawing/piece-drawing.js';
-import { drawingOf } from '../drawing-text.js';
+import { drawingOf, hiddenArrowheads, linesThrough } from '../drawing-text.js';
 import { cutOff, overlaps } from '../read-svg.js';
 
 const teaChest = sizeBox({
@@ -30,6 +30,8 @@ describe('a box taken apart', () => {
           ['back', 'bottom', 'front', 'left side', 'lid', 'right side'].sort(),
         );
         expect(overlaps(picture.labels)).toEqual([]);
+        expect(linesThrough(picture)).toEqual([]);
+        expect(hiddenArrowheads(picture)).toEqual([]);
         expect(cutOff(picture.labels, picture)).toEqual([]);
       }),
       { numRuns: 60 },
@@ -105,6 +107,8 @@ describe('the drawing of a box', () => {
           const box = sizeBox({ insideLength, insideWidth, insideDepth, species: 'walnut-black' });
           const picture = drawingOf(pieceDrawing(drawnBox(box), { lengths: lengths as 'both' }));
           expect(overlaps(picture.labels)).toEqual([]);
+          expect(linesThrough(picture)).toEqual([]);
+          expect(hiddenArrowheads(picture)).toEqual([]);
           expect(cutOff(picture.labels, picture)).toEqual([]);
         },
       ),

@@ -4,7 +4,7 @@ import { layOutDovetails } from '../../../kernel-helpers/src/joints/dovetails.js
 import { grooveRuns } from '../../../kernel-helpers/src/joints/groove-runs.js';
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
 import { grooveDrawing } from '../../../kernel-helpers/src/show/drawing/groove-drawing.js';
-import { drawingOf } from '../drawing-text.js';
+import { drawingOf, hiddenArrowheads, linesThrough } from '../drawing-text.js';
 import { elementsOf } from '../read-html.js';
 import { cutOff, overlaps } from '../read-svg.js';
 
@@ -93,6 +93,8 @@ describe('the drawing of the grooves', () => {
           const made = grooved(size, halfPin);
           for (const drawing of drawnBoards(made.box, made.runs, { lengths })) {
             expect(overlaps(drawing.labels)).toEqual([]);
+            expect(linesThrough(drawing)).toEqual([]);
+            expect(hiddenArrowheads(drawing)).toEqual([]);
             expect(cutOff(drawing.labels, drawing)).toEqual([]);
           }
         },

@@ -4,7 +4,7 @@ import { layOutDovetails } from '../../../kernel-helpers/src/joints/dovetails.js
 import { layOutFingers } from '../../../kernel-helpers/src/joints/finger-joint.js';
 import { dividerWalk } from '../../../kernel-helpers/src/show/drawing/divider-walk.js';
 import { jointDrawing } from '../../../kernel-helpers/src/show/drawing/joint-drawing.js';
-import { drawingOf } from '../drawing-text.js';
+import { drawingOf, hiddenArrowheads, linesThrough } from '../drawing-text.js';
 import { elementsOf } from '../read-html.js';
 import { cutOff, overlaps } from '../read-svg.js';
 
@@ -110,6 +110,8 @@ describe('the drawing of a corner', () => {
       fc.property(fc.oneof(layouts, fingers), options, (layout, lengths) => {
         const drawing = drawingOf(jointDrawing(layout, lengths));
         expect(overlaps(drawing.labels)).toEqual([]);
+        expect(linesThrough(drawing)).toEqual([]);
+        expect(hiddenArrowheads(drawing)).toEqual([]);
         expect(cutOff(drawing.labels, drawing)).toEqual([]);
       }),
       { numRuns: 100 },
@@ -131,6 +133,8 @@ describe('the divider walk', () => {
       fc.property(layouts, options, (layout, lengths) => {
         const drawing = drawingOf(dividerWalk(layout, lengths));
         expect(overlaps(drawing.labels)).toEqual([]);
+        expect(linesThrough(drawing)).toEqual([]);
+        expect(hiddenArrowheads(drawing)).toEqual([]);
         expect(cutOff(drawing.labels, drawing)).toEqual([]);
       }),
       { numRuns: 100 },

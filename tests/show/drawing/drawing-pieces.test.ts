@@ -15,7 +15,7 @@ import { pieceDrawing } from '../../../kernel-helpers/src/show/drawing/piece-dra
 import { storyStick } from '../../../kernel-helpers/src/show/drawing/story-stick.js';
 import { svgFile } from '../../../kernel-helpers/src/show/kit/svg-file.js';
 import { cherry } from '../../piece/box/cherry.js';
-import { drawingOf } from '../drawing-text.js';
+import { drawingOf, hiddenArrowheads, linesThrough } from '../drawing-text.js';
 import { cutOff, overlaps } from '../read-svg.js';
 
 const inches = (least: number, most: number) => fc.integer({ min: least * 16, max: most * 16 }).map((n) => n / 16);
@@ -64,6 +64,8 @@ describe.each(pieces)('a %s, long and thin, flat or small', (_, examples, names)
       fc.property(examples, fc.constantFrom('tape' as const, 'mm' as const, 'both' as const), (piece, lengths) => {
         const picture = drawingOf(pieceDrawing(piece, { lengths }));
         expect(overlaps(picture.labels)).toEqual([]);
+        expect(linesThrough(picture)).toEqual([]);
+        expect(hiddenArrowheads(picture)).toEqual([]);
         expect(cutOff(picture.labels, picture)).toEqual([]);
       }),
       { numRuns: 40 },
@@ -76,6 +78,8 @@ describe.each(pieces)('a %s, long and thin, flat or small', (_, examples, names)
         const picture = drawingOf(explodedView(piece));
         expect(picture.labels.map(({ text }) => text).sort()).toEqual(names);
         expect(overlaps(picture.labels)).toEqual([]);
+        expect(linesThrough(picture)).toEqual([]);
+        expect(hiddenArrowheads(picture)).toEqual([]);
         expect(cutOff(picture.labels, picture)).toEqual([]);
       }),
       { numRuns: 20 },

@@ -66,19 +66,24 @@ export function clearancePlot({ fit, part = 'lid', units = 'tape', measured = []
     height - margins.marginBottom,
   ) as [number, number];
 
-  const halo = { stroke: 'white', strokeWidth: 6, fill: '#1a1a1a' };
+  const halo = { stroke: 'white', strokeWidth: 5, fill: '#1a1a1a' };
 
   const value = ({ clearance, month }: Month) => `in ${monthNames[month - 1]} at ${reading(clearance)}`;
+  // Between the band and its limit, clear of both; right beside the band where they leave no room or much.
+  const beside = (edge: number, limit: number) => {
+    const room = Math.abs(toPixel(limit) - toPixel(edge));
+    return room > fontSize + 4 ? Math.min(14, room / 2) : 14;
+  };
   const tightestLabel = {
     month: tightest.month,
     edge: tightest.low,
-    dy: 14,
+    dy: beside(tightest.low, leastClearance),
     words: `${reading(tightest.clearance)}, at worst ${reading(tightest.low)}`,
   };
   const loosestLabel = {
     month: loosest.month,
     edge: loosest.high,
-    dy: -14,
+    dy: -beside(loosest.high, mostClearance),
     words: `${reading(loosest.clearance)}, at most ${reading(loosest.high)}`,
   };
 

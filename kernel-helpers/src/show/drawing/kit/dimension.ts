@@ -26,6 +26,8 @@ const lane = 25;
 /** From a dimension line to the middle of its text. */
 const textRise = fontSize * 0.8;
 const headRoom = 24;
+/** From the middle of a text to the edge of its ground: clear of the arrowheads of its own line. */
+const groundHalf = textRise - 3;
 
 /**
  * Dimensions of one side, in lanes: short ones next to the view, and none over another.
@@ -92,10 +94,18 @@ export function drawDimension(
   return { lines, text: upright ? turned(text, above, middle) : overLines(text, middle, above) };
 }
 
-/** A label that interrupts the lines behind it. Its middle stands at `x`, `y`. */
-export function overLines(text: string, x: number, y: number, anchor: 'start' | 'middle' | 'end' = 'middle'): string {
-  const attributes = { 'text-anchor': anchor, 'paint-order': 'stroke', stroke: '#fff', 'stroke-width': 3, fill: ink };
-  return label(text, x, y, attributes);
+/** A label on a white ground: no line runs through it. Its middle stands at `x`, `y`; to be drawn after the lines. */
+export function overLines(
+  text: string,
+  x: number,
+  y: number,
+  anchor: 'start' | 'middle' | 'end' = 'middle',
+  looks: Parameters<typeof label>[3] = { fill: ink },
+): string {
+  const width = textWidth(text);
+  const left = x - { start: 0, middle: width / 2, end: width }[anchor];
+  const ground = element('rect', { x: left, y: y - groundHalf, width, height: 2 * groundHalf, fill: '#fff' });
+  return ground + label(text, x, y, { 'text-anchor': anchor, ...looks });
 }
 
 /** The same, read from the right. */

@@ -1,9 +1,10 @@
-import { element, fontSize, label, line, quietInk, textWidth } from '../../kit/svg.js';
+import { element, fontSize, line, quietInk, textWidth } from '../../kit/svg.js';
 import {
   type Dimension,
   drawDimension,
   inLanes,
   laneDepth,
+  overLines,
   type PlacedDimension,
   reach,
   type Side,
@@ -104,8 +105,7 @@ export function placeView(view: View, scale: number, noteWidth = 0): PlacedView 
         }),
       );
       const words = [view.name, ...notes].map((text, i) =>
-        label(text, x + width / 2, y + nameAt + i * lineHeight, {
-          'text-anchor': 'middle',
+        overLines(text, x + width / 2, y + nameAt + i * lineHeight, 'middle', {
           fill: quietInk,
           'font-weight': i === 0 && view.name ? 'bold' : undefined,
         }),

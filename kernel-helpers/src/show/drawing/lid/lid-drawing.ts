@@ -1,6 +1,7 @@
 import type { Handle } from '../../../surface/handle/laid-out-handle.js';
 import type { Lettering } from '../../../surface/lettering/laid-out-lettering.js';
 import type { Contour, LidPoint } from '../../../surface/lettering/outline.js';
+import { simplifyLine } from '../../../surface/lettering/simplify-line.js';
 import type { DisplayItem } from '../../kit/display.js';
 import { figure } from '../../kit/figure.js';
 import type { Dimension } from '../kit/dimension.js';
@@ -125,7 +126,13 @@ function ramp(x: number, y: number, half: number, back: number): LidPoint[] {
   return [...side(1), ...side(-1).toReversed()];
 }
 
-/** Fewer points than the bit needs: as many as print can show. */
+/** Finer than print shows, in. */
+const printed = 0.002;
+
+/** Fewer points than the bit needs: as many as print can show, every corner among them. */
 function thinForPrint(contour: Contour): LidPoint[] {
-  return contour.filter((_, i) => contour.length < 40 || i % 2 === 0) as LidPoint[];
+  const closed = [...contour, contour[0] as LidPoint].map(([x, y]) => ({ x, y, radius: 0 }));
+  return simplifyLine(closed, printed)
+    .slice(0, -1)
+    .map(({ x, y }): LidPoint => [x, y]);
 }
