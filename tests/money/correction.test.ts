@@ -143,7 +143,7 @@ describe('corrected operations', () => {
   const counts = {
     ...{ piece: 1, part: 6, corner: 4, tail: 12, groove: 6, lid: 1, letter: 7 },
     ...{ board: 2, finger: 0, mitre: 0, key: 0, rabbet: 0, 'carving minute': 0, tenon: 0, 'edge joint': 0 },
-    ...{ 'solid part': 5, 'square foot inside': 2.5, 'square foot outside': 2.5, coat: 3 },
+    ...{ 'solid part': 5, coat: 3, 'square foot coated': 9 },
   };
   const factor = { operation: 'cut-joint', factor: 1.3, because: 'your last 6 pieces took 1.31 times the estimate' };
 
@@ -157,6 +157,9 @@ describe('corrected operations', () => {
     expect(corrected.find(({ id }) => id === 'cut-joint')?.source).toBe(
       'times 1.30: your last 6 pieces took 1.31 times the estimate',
     );
+    const slow = correctedOperations(operations, [{ ...factor, operation: 'finish' }]);
+    const finish = (list: typeof before) => list.find(({ id }) => id === 'finish')?.mean ?? 0;
+    expect(finish(estimateHours({ counts, operations: slow }).byOperation)).toBeCloseTo(1.3 * finish(before), 12);
     expect(allOperations()).toEqual(operations);
   });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { allOperations, countWork, operationIds } from '../../kernel-helpers/src/money/operations.js';
+import type { PiecePart } from '../../kernel-helpers/src/piece/piece.js';
 import { cautions } from '../../kernel-helpers/src/show/tables/cautions.js';
 import { roughCut } from '../../kernel-helpers/src/stock/milling/rough-cut.js';
 import { box, dovetails, fingers, keyedMitre, rabbet } from './a-box.js';
@@ -23,14 +24,35 @@ describe('counts of a box', () => {
       letter: 7,
       coat: 3,
     });
-    // One face of two sides, front, back and lid outside; the other, and both of the bottom, inside.
-    const faces = (material: string) =>
-      box.parts
-        .filter((part) => part.material === material)
-        .reduce((sum, p) => sum + (p.count * p.length * p.width) / 144, 0);
+  });
+
+  it('by hand: the lengths and faces of a box 9 1/2 by 6 1/4 by 4 in inside, 5/8 stock, 3 coats', () => {
     const counts = countWork({ ...work, joint: dovetails });
-    expect(counts['square foot outside']).toBeCloseTo(faces('wood'), 12);
-    expect(counts['square foot inside']).toBeCloseTo(faces('wood') + 2 * faces('plywood'), 12);
+    const of = (name: string) => box.parts.find((part) => part.name === name) as (typeof box.parts)[number];
+    const [side, front, back, lid, bottom] = ['side', 'front', 'back', 'lid', 'bottom'].map(of) as [
+      ...[PiecePart, PiecePart, PiecePart, PiecePart, PiecePart],
+    ];
+    // Two sides, front, back and lid are milled; each side is grooved twice, the back twice, the front once.
+    expect(counts['foot of board']).toBeCloseTo((2 * side.length + 2 * front.length + lid.length) / 12, 12);
+    expect(counts['foot of groove']).toBeCloseTo((4 * side.length + 3 * back.length) / 12, 12);
+    // Four grades on one face of all solid parts at the end, on the other and on both of the bottom before.
+    const solid = [side, side, front, back, lid].reduce((sum, { length, width }) => sum + (length * width) / 144, 0);
+    const panel = (bottom.length * bottom.width) / 144;
+    expect(counts['graded square foot after assembly']).toBeCloseTo(4 * solid, 12);
+    expect(counts['graded square foot before assembly']).toBeCloseTo(4 * (solid + 2 * panel), 12);
+    expect(counts['square foot coated']).toBeCloseTo(3 * 2 * (solid + panel), 12);
+    // 9 1/2 + 2 x 5/8 long, 6 1/4 + 2 x 5/8 wide.
+    const { height } = box.overall;
+    expect(counts['square foot packed']).toBeCloseTo((2 * (10.75 * 7.5 + 10.75 * height + 7.5 * height)) / 144, 12);
+  });
+
+  it('take what a sheet on the surface says of faces and grades', () => {
+    const sanded = { beforeAssembly: 9, afterAssembly: 14 };
+    expect(countWork({ ...work, joint: dovetails, coated: 3.1, sanded })).toMatchObject({
+      'graded square foot before assembly': 9,
+      'graded square foot after assembly': 14,
+      'square foot coated': 3 * 3.1,
+    });
   });
 
   it.each([

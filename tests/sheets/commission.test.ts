@@ -39,6 +39,15 @@ test('the page holds every sheet and the record, and says where the record ends'
   expect(worked.stdout).toContain(join(original, 'index.html'));
 });
 
+test('sanding takes in the hours (09) what the surface (08) says', () => {
+  const results = (what: string) =>
+    checkCommission(folder).entries.find((entry) => entry.what === what)?.results as Record<string, unknown>;
+  const { sandingMinutes } = results('surface');
+  const { byOperation } = results('quote').hours as { byOperation: { id: string; mean: number }[] };
+  const hours = byOperation.filter(({ id }) => id.startsWith('sanding')).reduce((sum, { mean }) => sum + mean, 0);
+  expect(60 * hours).toBeCloseTo(sandingMinutes as number, 9);
+});
+
 test("the client's quote is kept, and none of the record's inside figures is in it", () => {
   const { results } = readFileSync(join(folder, 'record.jsonl'), 'utf8')
     .trim()

@@ -43,6 +43,17 @@ describe.each(kinds)('a commission that is a %s', (kind) => {
     expect(entries[1]?.results).toMatchObject({ kind });
   });
 
+  test('pays for plywood where it has some, and only there', () => {
+    const results = (what: string) =>
+      checkCommission(folderOf(kind)).entries.find((entry) => entry.what === what)?.results as {
+        parts: { material: string }[];
+        cost: { lines: { what: string }[] };
+      };
+    const has = results('sizing').parts.some(({ material }) => material === 'plywood');
+    expect(has).toBe(kind === 'bookcase' || kind === 'drawer');
+    expect(results('quote').cost.lines.some(({ what }) => what === 'Plywood')).toBe(has);
+  });
+
   test('keeps its drawing, its parts and its story stick beside its sheets', () => {
     expect(readFileSync(join(folderOf(kind), 'views.svg'), 'utf8')).toContain(
       '<svg xmlns="http://www.w3.org/2000/svg"',

@@ -58,7 +58,9 @@ export function inventShop(
     const counts: Counts = {
       ...{ piece: 1, part: 6, corner: 4, tail, groove: 7, lid: 1, letter: letters },
       ...{ board: 2, finger: 0, mitre: 0, key: 0, rabbet: 0, 'carving minute': 0, tenon: 0, 'edge joint': 0 },
-      ...{ 'solid part': 5, 'square foot inside': faces, 'square foot outside': faces, coat: 3 },
+      ...{ 'solid part': 5, coat: 3 },
+      ...{ 'graded square foot before assembly': 4 * faces, 'graded square foot after assembly': 4 * faces },
+      'square foot coated': 3 * faces,
     };
     const hours = estimateHours({ counts, simulations: 100 });
     const perHour = 60 * (1 + rise) ** (i * (10 / count)) * Math.exp(0.08 * normal());

@@ -48,7 +48,7 @@ describe('steps at the bench', () => {
 
   it('say what is counted, in words', () => {
     expect(of('cut-joint')?.count).toBe('12 tails');
-    expect(of('sanding')?.count).toMatch(/^\d\.\d square feet$/);
+    expect(of('sanding')?.count).toMatch(/^\d+\.\d square feet, all grades added$/);
     expect(of('hand-over')?.count).toBe('');
     expect(benchSteps({ counts: countWork({ ...work, boards: 1, joint: dovetails }), waits })[0]?.count).toBe(
       '1 board',

@@ -157,6 +157,7 @@ export function correctedOperations(
       ...operation,
       setUp: times(operation.setUp),
       each: times(operation.each),
+      ...(operation.besides ? { besides: { ...operation.besides, each: times(operation.besides.each) } } : {}),
       source: `times ${factor.toFixed(2)}: ${because}`,
     };
   });

@@ -107,9 +107,13 @@ function countOf(counts: Counts, per: CountUnit): number {
   return count;
 }
 
-function hoursOf({ id, name, per, setUp, each }: Operation, counts: Counts, pace: number): OperationHours {
+function hoursOf(operation: Operation, counts: Counts, pace: number): OperationHours {
+  const { id, name, per, setUp, each, besides } = operation;
   const count = countOf(counts, per);
-  const minutes = setUp.map((point, i) => point + count * (each[i] as number)) as ThreePoints;
+  const more = besides ? countOf(counts, besides.per) : 0;
+  const minutes = setUp.map(
+    (point, i) => point + count * (each[i] as number) + more * (besides?.each[i] ?? 0),
+  ) as ThreePoints;
   const { mean, deviation } = pertMoments(minutes);
   return { id, name, count, per, minutes, mean: mean / 60, deviation: pacedDeviation(mean, deviation, pace) / 60 };
 }

@@ -36,8 +36,8 @@ export interface SizedPiece extends Piece {
   kind: PieceKind;
   /** The part that the year moves most, and its thickness. */
   moving: { part: string; thickness: number };
-  /** What the hours count on it besides its parts and their faces. */
-  counts: { corner: number; tail: number; groove: number; lid: number; tenon: number };
+  /** What the hours count on it besides its parts and their faces; the length of all its grooves together, in. */
+  counts: { corner: number; tail: number; groove: number; lid: number; tenon: number; grooveLength?: number };
   /** The figures to remember it by, for its card. */
   summary: { what: string; sizes: number[] }[];
   /** Solid parts sized to move in their places, to be held against the room that is decided later; none in older records. */

@@ -100,8 +100,8 @@ export function benchSteps(piece: {
       id: coatId(coat + 1),
       name: `${name}, coat ${coat + 1} of ${count}`,
       count: '',
-      minutes: operation.each.map(
-        (point, i) => point + (coat === 0 ? (operation.setUp[i] as number) : 0),
+      minutes: operation.setUp.map(
+        (setUp, i) => ((minutes[i] as number) - setUp) / count + (coat === 0 ? setUp : 0),
       ) as ThreePoints,
       after: coat === 0 ? after : [coatId(coat)],
       ...waitOf(coat + 1 < count ? 'recoat' : 'cure'),
@@ -127,5 +127,6 @@ function countWords(count: number, per: string): string {
   if (per === 'piece') return '';
   const number = Number.isInteger(count) ? String(count) : count.toFixed(1);
   if (per.startsWith('square foot')) return `${number} square feet`;
+  if (per.startsWith('graded square foot')) return `${number} square feet, all grades added`;
   return `${number} ${count === 1 ? per : `${per}s`}`;
 }

@@ -74,10 +74,17 @@ describe('what sanding takes', () => {
     );
   });
 
-  test('minutes follow the area: twice the pace, twice the time', () => {
-    const [slow, quick] = [plan({ minutesPerSquareFoot: 4 }), plan({ minutesPerSquareFoot: 2 })];
-    expect(slow.minutes).toBeCloseTo(2 * quick.minutes, 9);
-    expect(slow.minutesBeforeAssembly).toBeLessThan(slow.minutes);
+  test('every face is counted once for each grade that goes over it', () => {
+    const { sanded, areas, inside, outside } = plan();
+    const { id: last = '' } = outside.at(-1) ?? {};
+    expect([inside.length, outside.length]).toEqual([2, 3]);
+    const squareFeet = (faces: typeof areas) => faces.reduce((sum, { area }) => sum + area, 0) / 144;
+    const within = squareFeet(areas.filter((face) => face.inside));
+    const loose = squareFeet(areas.filter((face) => !face.inside && face.sanded === 'before assembly'));
+    expect(sanded.beforeAssembly).toBeCloseTo(2 * within + 3 * loose, 9);
+    expect(sanded.afterAssembly).toBeCloseTo(3 * (squareFeet(areas) - within - loose), 9);
+    // With the last grade alone it is a third of that.
+    expect(plan({ from: last }).sanded.afterAssembly).toBeCloseTo(sanded.afterAssembly / 3, 9);
   });
 });
 

@@ -94,6 +94,7 @@ export function sizeBookcase(bookcase: {
   const shelf = { species: read.species, span: clearWidth, depth: shelfDepth, thickness, load: read.load };
   const sag = shelfSag(shelf);
   const most = mostSag(clearWidth);
+  const backHeight = height - plinth - thickness + backRabbet;
   const parts: PiecePart[] = [
     {
       ...boards,
@@ -110,7 +111,7 @@ export function sizeBookcase(bookcase: {
     {
       name: 'back',
       count: 1,
-      length: height - plinth - thickness + backRabbet,
+      length: backHeight,
       width: clearWidth + 2 * backRabbet,
       thickness: backThickness,
       material: 'plywood',
@@ -125,7 +126,12 @@ export function sizeBookcase(bookcase: {
     parts: parts.filter(({ count: pieces }) => pieces > 0),
     overall: { length: depth, width, height },
     moving: { part: 'shelf', thickness },
-    counts: { ...noCounts, corner: 2 * (shelves + 2), groove: 2 * (shelves + 2) + 3 },
+    counts: {
+      ...{ ...noCounts, corner: 2 * (shelves + 2) },
+      // Dadoes in both sides; a rabbet for the back along each side and the top.
+      groove: 2 * (shelves + 2) + 3,
+      grooveLength: 2 * (depth + (shelves + 1) * shelfDepth) + 2 * backHeight + across.length,
+    },
     summary: [{ what: 'Clear between the shelves', sizes: [clearWidth, clearHeight, shelfDepth] }],
     compartment: { width: clearWidth, height: clearHeight, depth: shelfDepth },
     dadoes,

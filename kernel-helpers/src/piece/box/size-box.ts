@@ -132,6 +132,10 @@ export function sizeBox(brief: BoxBrief): SizedBox {
     { board: 'back', ...bottomGroove },
     { board: 'back', ...lidGroove },
   ];
+  // Each of the two sides has its own.
+  const grooved = grooves.map(({ board }) =>
+    board === 'side' ? { count: 2, length: lengthwise } : { count: 1, length: crosswise },
+  );
   const sized = {
     design,
     parts,
@@ -144,12 +148,12 @@ export function sizeBox(brief: BoxBrief): SizedBox {
     ...sized,
     moving: { part: 'lid', thickness: lidThickness },
     ...(bottom.moves.length > 0 && { moves: bottom.moves }),
-    // Each of the two sides has its own.
     counts: {
       ...noCounts,
       corner: 4,
       lid: 1,
-      groove: grooves.reduce((sum, { board }) => sum + (board === 'side' ? 2 : 1), 0),
+      groove: grooved.reduce((sum, { count }) => sum + count, 0),
+      grooveLength: grooved.reduce((sum, { count, length }) => sum + count * length, 0),
     },
     summary: [
       { what: 'Inside', sizes: [insideLength, insideWidth, insideDepth] },

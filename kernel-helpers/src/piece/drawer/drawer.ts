@@ -151,7 +151,7 @@ export function sizeDrawer(
     ],
     overall: { length: depth, width, height },
     moving: { part: 'drawer', thickness: sideThickness },
-    counts: { ...noCounts, corner: 4, tail: 4 * read.tails, groove: 3 },
+    counts: { ...noCounts, corner: 4, tail: 4 * read.tails, groove: 3, grooveLength: width + 2 * (depth - lap) },
     summary: [
       { what: 'Inside', sizes: [inside.length, inside.width, inside.depth] },
       { what: 'Planed to a height of', sizes: [height] },

@@ -94,6 +94,7 @@ export function sizeFrameAndPanel(
     );
   const moving = { species, ringAngle, fittingMoisture, air, ...(moistures ? { moistures } : {}) };
   const fit = panelFit({ ...moving, between: opening.width, grooveDepth });
+  const railLength = opening.width + 2 * tenonLength;
   const wood = { count: 2, thickness, material: 'wood' } as const;
   return {
     kind: 'frame-and-panel',
@@ -110,7 +111,7 @@ export function sizeFrameAndPanel(
       {
         ...wood,
         name: 'rail',
-        length: opening.width + 2 * tenonLength,
+        length: railLength,
         width: railWidth,
         grain: 'side to side',
         note: 'tenons included',
@@ -128,7 +129,7 @@ export function sizeFrameAndPanel(
     ],
     overall: { length: thickness, width, height },
     moving: { part: 'panel', thickness: panelThickness },
-    counts: { ...noCounts, corner: 4, tenon: 4, groove: 4 },
+    counts: { ...noCounts, corner: 4, tenon: 4, groove: 4, grooveLength: 2 * (height + railLength) },
     summary: [
       { what: 'Opening', sizes: [opening.width, opening.height] },
       { what: 'Panel planed to a width of', sizes: [fit.fittedWidth] },

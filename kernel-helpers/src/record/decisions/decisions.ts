@@ -6,7 +6,7 @@ import type { GrooveRouting } from '../../joints/groove-routing.js';
 import type { GrooveRun } from '../../joints/groove-runs.js';
 import type { Actuals, ClientAnswer } from '../../money/actuals.js';
 import type { Cost } from '../../money/cost.js';
-import type { Hours, HoursEstimate } from '../../money/hours.js';
+import type { Hours, OperationHours } from '../../money/hours.js';
 import type { Counts } from '../../money/operations.js';
 import type { Quote } from '../../money/quote.js';
 import type { Brief } from '../../piece/brief.js';
@@ -82,6 +82,8 @@ export interface SurfaceDecision {
   /** Grades of grit in order. */
   grades: { outside: string[]; inside: string[] };
   sandingMinutes: number;
+  /** Square feet, once for each grade: the hours of sanding rest on them. */
+  sanded?: { beforeAssembly: number; afterAssembly: number };
   /** Square feet, and how much of it is sanded before assembly. */
   area: number;
   areaBeforeAssembly: number;
@@ -110,7 +112,8 @@ export interface QuoteDecision {
     p50: number;
     p80: number;
     p95: number;
-    byOperation?: HoursEstimate['byOperation'];
+    /** Counted by units of its day: some are counted no longer. */
+    byOperation?: (Omit<OperationHours, 'per'> & { per: string })[];
   };
   /** What was counted on the piece: the days rest on it. */
   counts: Counts;

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { countsOfAll, countUnits } from '../../money/operations.js';
+import { countsOfAll } from '../../money/operations.js';
 import { money, nonNegative } from './values.js';
 
 const hours = { mean: nonNegative, deviation: nonNegative };
@@ -8,9 +8,16 @@ const operation = z.looseObject({
   id: z.string(),
   name: z.string(),
   count: nonNegative,
-  per: z.enum(countUnits),
+  per: z.string(),
   minutes: z.tuple([nonNegative, nonNegative, nonNegative]),
 });
+
+const since = nonNegative.optional();
+const countsSince = {
+  ...{ 'foot of board': since, 'foot of groove': since, 'square foot coated': since, 'square foot packed': since },
+  ...{ 'graded square foot before assembly': since, 'graded square foot after assembly': since },
+  ...{ panel: since, 'square foot by hand': since },
+};
 
 /** @internal */
 export const quote = z.looseObject({
@@ -23,9 +30,7 @@ export const quote = z.looseObject({
     p95: nonNegative,
     byOperation: z.array(operation).optional(),
   }),
-  counts: z
-    .looseRecord(z.enum(countsOfAll), nonNegative)
-    .and(z.looseObject({ panel: nonNegative.optional(), 'square foot by hand': nonNegative.optional() })),
+  counts: z.looseRecord(z.enum(countsOfAll), nonNegative).and(z.looseObject(countsSince)),
   cost: z.looseObject({
     lines: z.array(z.looseObject({ what: z.string(), how: z.string(), amount: money })),
     total: money,

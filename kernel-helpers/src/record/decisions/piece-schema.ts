@@ -18,7 +18,14 @@ const count = z.int().min(0);
 const sizedPiece = {
   overall: z.looseObject({ length: nonNegative, width: nonNegative, height: nonNegative }),
   moving: z.looseObject({ part: z.string(), thickness: nonNegative }),
-  counts: z.looseObject({ corner: count, tail: count, groove: count, lid: count, tenon: count }),
+  counts: z.looseObject({
+    corner: count,
+    tail: count,
+    groove: count,
+    lid: count,
+    tenon: count,
+    grooveLength: nonNegative.optional(),
+  }),
   summary: z.array(z.looseObject({ what: z.string(), sizes: z.array(nonNegative) })),
   moves: z
     .array(

@@ -16,6 +16,7 @@ export const surface = z.looseObject({
   proudAfter: z.number(),
   grades: z.looseObject({ outside: z.array(z.string()), inside: z.array(z.string()) }),
   sandingMinutes: nonNegative,
+  sanded: z.looseObject({ beforeAssembly: nonNegative, afterAssembly: nonNegative }).optional(),
   area: nonNegative,
   areaBeforeAssembly: nonNegative,
   glue: z.looseObject({

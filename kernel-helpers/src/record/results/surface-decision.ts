@@ -1,3 +1,4 @@
+import { sandingMinutes } from '../../money/sanding-minutes.js';
 import type { Finishing } from '../../surface/finish/finishing.js';
 import type { Gluing } from '../../surface/finish/gluing.js';
 import type { SandingPlan } from '../../surface/finish/sanding.js';
@@ -38,7 +39,8 @@ export function surfaceDecision(worked: {
     removed: sanding.removed,
     proudAfter: sanding.proudAfter,
     grades: { outside: sanding.outside.map((grade) => grade.id), inside: sanding.inside.map((grade) => grade.id) },
-    sandingMinutes: sanding.minutes,
+    sandingMinutes: sandingMinutes(sanding.sanded).inAll,
+    sanded: sanding.sanded,
     area: squareFeet(sanding.areas),
     areaBeforeAssembly: squareFeet(sanding.areas.filter(({ sanded }) => sanded === 'before assembly')),
     glue: { id, assemblyMinutes: gluing.assemblyMinutes, clampMinutes, cureHours, millilitres: gluing.millilitres },

@@ -1,3 +1,4 @@
+import { sandingMinutes } from '../../money/sanding-minutes.js';
 import { glue } from '../../surface/finish/glues.js';
 import type { Gluing } from '../../surface/finish/gluing.js';
 import type { SandingPlan } from '../../surface/finish/sanding.js';
@@ -6,12 +7,13 @@ import { table } from '../kit/table.js';
 
 /** Grades of grit in order, and where each is used. */
 export function sandingTable(sanding: SandingPlan): DisplayItem {
-  const { outside, inside, minutes, minutesBeforeAssembly } = sanding;
+  const { outside, inside, sanded } = sanding;
+  const minutes = sandingMinutes(sanded);
   const where = (grade: string) => (inside.some(({ id }) => id === grade) ? 'outside and inside' : 'outside');
   return table({
     columns: ['Grade', { head: 'Grain', unit: 'µm', decimals: 0 }, { head: 'Finer by', decimals: 2 }, 'Where'],
     rows: outside.map(({ id, microns, ratio }) => [id, microns, ratio, where(id)]),
-    caption: `Grades in order; about ${minutes.toFixed(0)} minutes in all, ${minutesBeforeAssembly.toFixed(0)} of them before assembly`,
+    caption: `Grades in order; about ${minutes.inAll.toFixed(0)} minutes in all, ${minutes.beforeAssembly.toFixed(0)} of them before assembly, as the hours (09) count them before your corrections`,
   });
 }
 

@@ -36,7 +36,7 @@ export const proudAfterFormula: Formula<'p' | 's' | 'e'> = {
   source: 'geometry: the face goes back, the ends get shorter',
 };
 
-/** How the box is sanded. Inches and minutes. */
+/** How the box is sanded. Inches. */
 export interface SandingPlan {
   outside: GritStep[];
   inside: GritStep[];
@@ -48,8 +48,8 @@ export interface SandingPlan {
   removedInside: number;
   proudAfter: number;
   areas: SurfaceArea[];
-  minutes: number;
-  minutesBeforeAssembly: number;
+  /** Square feet, once for each grade that goes over them: the minutes are the hours' to say. */
+  sanded: { beforeAssembly: number; afterAssembly: number };
   findings: Finding[];
 }
 
@@ -68,8 +68,6 @@ export interface SandingInput {
   /** Taken off the ends of a proud joint. */
   endsRemoved?: string | number;
   scratchShare?: number;
-  /** For one grade. */
-  minutesPerSquareFoot?: number;
 }
 
 const names = z.string({ error: 'possible: a grade such as P120 (one of those you keep)' });
@@ -84,14 +82,13 @@ const fields = z.strictObject({
   insideMarks: size({ least: 0, most: 1 / 16, why: 'depth of the marks on inside faces' }).default(0.001),
   endsRemoved: size({ least: 0, most: 0.25, why: 'taken off the ends of the joint' }).default(1 / 64),
   scratchShare: amount({ least: 0, most: 1, why: 'depth of a scratch as a part of the grain' }).default(0.5),
-  minutesPerSquareFoot: amount({ least: 0.1, most: 60, unit: 'minutes', why: 'for one grade' }).default(2.25),
 });
 
 /** Most that may go off an inside face of a cut joint, in: what a joint's glue still bridges. Common practice, no source. */
 const mostInside = 0.005;
 
 /**
- * Grades, wood removed, minutes, and what sanding does to the joint.
+ * Grades, wood removed, what the hours count, and what sanding does to the joint.
  *
  *   s = marks + share x (grains of all grades but the last)          off each face
  *   p' = p + s - e                                                   proud height afterwards
@@ -104,7 +101,7 @@ const mostInside = 0.005;
 export function planSanding(input: SandingInput): SandingPlan {
   const { box, ...typed } = input;
   const read = readParameters(fields, { ...typed });
-  const { kept, from, to, marks, insideMarks, scratchShare, minutesPerSquareFoot } = read;
+  const { kept, from, to, marks, insideMarks, scratchShare } = read;
   const outside = gritOrder({ kept, from, to });
   const inside = gritOrder({ kept, from: read.insideFrom ?? (outside.at(-2) ?? outside[0])?.id ?? from, to });
   const grains = (steps: readonly GritStep[]) => steps.slice(0, -1).reduce((sum, { microns }) => sum + microns, 0);
@@ -113,10 +110,10 @@ export function planSanding(input: SandingInput): SandingPlan {
   const { proud } = box.design;
   const proudAfter = proud === 0 ? 0 : evaluate(proudAfterFormula, { p: proud, s: removed, e: read.endsRemoved });
   const areas = surfaceAreas(box);
-  const minutesFor = ({ area, inside: within }: SurfaceArea) =>
-    (area / 144) * minutesPerSquareFoot * (within ? inside : outside).length;
-  const sum = (list: readonly SurfaceArea[]) => list.reduce((total, each) => total + minutesFor(each), 0);
-  const before = areas.filter(({ sanded }) => sanded === 'before assembly');
+  const squareFeet = (when: SurfaceArea['sanded']) =>
+    areas
+      .filter(({ sanded }) => sanded === when)
+      .reduce((sum, face) => sum + (face.area / 144) * (face.inside ? inside : outside).length, 0);
   const steep = outside.filter(({ ratio = 1 }) => ratio >= mostGritStep);
   const findings: Finding[] = [
     {
@@ -145,8 +142,7 @@ export function planSanding(input: SandingInput): SandingPlan {
     });
   return {
     ...{ outside, inside, marks, scratchShare, removed, removedInside, proudAfter, areas },
-    minutes: sum(areas),
-    minutesBeforeAssembly: sum(before),
+    sanded: { beforeAssembly: squareFeet('before assembly'), afterAssembly: squareFeet('after assembly') },
     findings,
   };
 }
