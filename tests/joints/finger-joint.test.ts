@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { layOutFingers } from '../../kernel-helpers/src/joints/finger-joint.js';
+import { loweredFrontFinding } from '../../kernel-helpers/src/joints/lowered-front.js';
 
 const usual = { boardWidth: '5 in', stockThickness: '1/2 in', proud: '1/8 in', fingers: 10, cutter: '1/2 in', play: 0 };
 type Input = Parameters<typeof layOutFingers>[0];
@@ -119,10 +120,71 @@ it('offers fingers as wide as the cutter only where the edges stay as they are a
     'or 12 fingers',
   ); // a third
   expect(advice({ boardWidth: '1 in', fingers: 2, cutter: '1/2 in' })).toContain('or 2 fingers');
-  // 4 in over 1/8 less half of 1/32 is 36.6
-  expect(advice({ fingers: 7, stockThickness: '1/4 in', cutter: '1/8 in', play: 1 / 32 })).toContain('or 37 fingers');
+  // 4 in over 1/8 less half of 1/32 is 36.6: of 36 each socket takes two passes, and 37 are too narrow for the cutter.
+  expect(advice({ fingers: 7, stockThickness: '1/4 in', cutter: '1/8 in', play: 1 / 32 })).not.toContain('fingers');
   expect(advice({ fingers: 6, cutter: 4 / 9 })).not.toContain('fingers');
   expect(advice({ fingers: 6, cutter: '1/8 in' })).not.toContain('fingers');
+});
+
+describe('following what a finding proposes', () => {
+  const numbered = (text: string, pattern: RegExp) => (pattern.exec(text) ?? []).slice(1).map(Number);
+
+  /** What a maker would type who does what the finding says; nothing where it changes no parameter. */
+  function followed(change: string): Partial<Input & { firstBoards: 'turned' }>[] {
+    const [from, to] = numbered(change, /fingers from (\d+) to (\d+), an/);
+    const [one] = numbered(change, /fingers: (\d+)/);
+    const [whole] = numbered(change, /, or (\d+) fingers/);
+    const [cutter] = numbered(change, /a cutter of (?:at most )?([\d.]+) in/);
+    const [least, most] = numbered(change, /play from ([\d.]+) to ([\d.]+) in/);
+    const bounds = change.includes('cutter of at most') ? { cutter } : {};
+    return [
+      ...(from !== undefined && to !== undefined
+        ? Array.from({ length: (to - from) / 2 + 1 }, (_, i) => ({ fingers: from + 2 * i }))
+        : []),
+      ...[one, whole].filter((count) => count !== undefined).map((fingers) => ({ fingers })),
+      ...(one !== undefined && change.includes('or fewer by an even number') ? [{ fingers: one - 2 }] : []),
+      ...(cutter !== undefined && least === undefined ? [{ cutter }] : []),
+      ...[least, most].filter((play) => play !== undefined).map((play) => ({ play, ...bounds })),
+      ...(change.includes('turn firstBoards about') ? [{ firstBoards: 'turned' as const }] : []),
+    ];
+  }
+
+  const inputs = fc.record({
+    boardWidth: fc.integer({ min: 24, max: 200 }).map((marks) => marks / 16),
+    stockThickness: fc.integer({ min: 4, max: 16 }).map((marks) => marks / 16),
+    fingers: fc.integer({ min: 2, max: 40 }),
+    cutter: fc.constantFrom(1 / 8, 3 / 16, 1 / 4, 1 / 2),
+    play: fc.integer({ min: 0, max: 20 }).map((thousandths) => thousandths / 1000),
+  });
+  const lids = fc.integer({ min: 2, max: 12 }).map((eighths) => eighths / 16);
+  const judged = (input: Input, firstBoards: 'sides' | 'front and back', lowered: number) => {
+    const layout = layOutFingers(input);
+    return [loweredFrontFinding({ layout, firstBoards, lowered }), ...layout.findings];
+  };
+
+  it('is always possible, and makes no other rule stop', () => {
+    fc.assert(
+      fc.property(inputs, lids, fc.boolean(), (input, lowered, sides) => {
+        fc.pre(input.cutter <= input.boardWidth / input.fingers + input.play / 2);
+        const before = judged(input, sides ? 'sides' : 'front and back', lowered);
+        const stops = before.filter(({ verdict }) => verdict === 'stop').map(({ rule }) => rule);
+        for (const finding of before.filter(({ verdict }) => verdict !== 'ok'))
+          for (const { firstBoards, ...change } of followed(finding.change ?? '')) {
+            const first = sides === (firstBoards === undefined) ? 'sides' : 'front and back';
+            const after = judged({ ...input, ...change }, first, lowered);
+            const stopped = after.filter(({ verdict }) => verdict === 'stop').map(({ rule }) => rule);
+            expect(
+              stopped.filter((rule) => !stops.includes(rule)),
+              finding.change,
+            ).toEqual([]);
+            // And it cures what it was said for.
+            const again = after.find(({ rule }) => rule === finding.rule);
+            expect(['ok', ...(finding.verdict === 'stop' ? ['watch'] : [])], finding.change).toContain(again?.verdict);
+          }
+      }),
+      { numRuns: 1500 },
+    );
+  });
 });
 
 describe('bad input', () => {

@@ -3,7 +3,7 @@ import { evaluate, type Formula, type FormulaSymbol } from '../measure/formula.j
 import { readParameters, size } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { rounding, tape } from '../measure/verdict.js';
-import { fingerFindings } from './finger-findings.js';
+import { fingerFindings, hair, widestCutter } from './finger-findings.js';
 import type { Finger, FingerLayout } from './finger-layout.js';
 import { groovePasses } from './groove-passes.js';
 
@@ -32,7 +32,7 @@ const fields = z.strictObject({
     .max(400, 'possible: at most 400')
     .optional(),
   fingerWidth: size({ least: 1 / 32, most: 6, why: 'width of a finger, about' }).optional(),
-  cutter: size({ least: 1 / 64, most: 2, why: 'width of the blade or the cutter' }).default(1 / 8),
+  cutter: size({ least: 1 / 64, most: widestCutter, why: 'width of the blade or the cutter' }).default(1 / 8),
   play: size({ least: 0, most: 1 / 32, why: 'room for glue in each socket, in all' }).default(0.004),
 });
 
@@ -80,7 +80,11 @@ export function layOutFingers(joint: FingerInput): FingerLayout {
   const first = fingersOf(read, count, 'finger');
   const second = fingersOf(read, count, 'socket');
   const gaugeSetting = stockThickness + proud;
-  const { passes, offsets } = groovePasses({ grooveWidth: socket, grooveDepth: gaugeSetting, cutter });
+  const { passes, offsets } = groovePasses({
+    grooveWidth: socket - cutter < hair ? cutter : socket,
+    grooveDepth: gaugeSetting,
+    cutter,
+  });
   const fence = (board: Finger[]) => board.filter(({ kind }) => kind === 'socket').map(({ from }) => from);
   const layout = {
     boardWidth,

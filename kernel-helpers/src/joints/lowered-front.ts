@@ -31,16 +31,20 @@ export function loweredFrontFinding(front: {
     reason:
       'the front is lowered by the lid: where its own piece stood at the upper edge, an open socket is left in the side; a lid thicker than the piece of the side cuts into the next one down',
     change: fingers
-      ? fingersThatKeepIt(firstBoards, Math.floor(layout.boardWidth / lowered))
+      ? fingersThatKeepIt(firstBoards, Math.min(layout.count, Math.floor(layout.boardWidth / lowered)), ofTheFront)
       : `tails on the front and back, topHalfPin at least ${tape(lowered)}`,
   };
 }
 
-/** The most fingers, each as wide as the lid is thick, with which the sides have the one at the upper edge. */
-function fingersThatKeepIt(firstBoards: FirstBoards, most: number): string {
+/**
+ * The most fingers, each as wide as the lid is thick, with which the sides have the one at the upper edge: no more than now, which
+ * the cutter can cut. To turn the boards about helps only where the front has it.
+ */
+function fingersThatKeepIt(firstBoards: FirstBoards, most: number, now: Verdict): string {
   const odd = firstBoards === 'sides' ? 1 : 0;
   const count = most % 2 === odd ? most : most - 1;
-  return count < 2
-    ? 'a thinner lid: it is as thick as half the side is high'
-    : `fingers: ${count}, or fewer by an even number; or turn firstBoards about`;
+  const turned = now === 'stop' ? 'turn firstBoards about' : '';
+  const fewer = `fingers: ${count}${count > 3 ? ', or fewer by an even number' : ''}`;
+  const thinner = 'a thinner lid: it is thicker than a finger of the sides can be high';
+  return [count < 2 ? thinner : fewer, turned].filter(Boolean).join(count < 2 ? ', and ' : '; or ');
 }
