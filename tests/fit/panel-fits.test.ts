@@ -34,6 +34,24 @@ describe('pieces that move in their place, worked by hand', () => {
     expect(fit.fittedWidth * 1.012776).toBeLessThanOrEqual(8 - 1 / 32 + 1e-9);
   });
 
+  it("a drawer's gap in winter is seen and harms nothing: no stop, and where no height does both it does not stick", () => {
+    // From the wettest to the driest a board of 18 in across changes by 0.019164 x 18, twice what the limits leave.
+    const fit = drawerFit({ ...twoMonths, opening: '18 in' });
+    expect(fit.window.narrowest).toBeGreaterThan(fit.window.widest);
+    expect(fit.findings.filter(({ verdict }) => verdict === 'stop')).toEqual([]);
+    const at = (month: number) => fit.byMonth.find((each) => each.month === month);
+    expect(at(7)?.low).toBeCloseTo(1 / 32, 9);
+    expect(at(1)?.clearance).toBeGreaterThan(3 / 16);
+    const said = fit.findings.map(({ rule, verdict, figures }) => `${verdict}: ${rule}: ${figures}`);
+    expect(said[0]).toMatch(/^watch: drawer: a height that fits the whole year: no height does/);
+    expect(said[1]).toMatch(/^ok: drawer: free in the wettest month/);
+    expect(said[2]).toMatch(/^watch: drawer: gap in the driest month/);
+    expect(said.join()).not.toMatch(/width|hold/);
+    // A panel of that size loses its hold: that stays a stop.
+    const panel = panelFit({ ...twoMonths, between: '18 in', grooveDepth: '1/8 in' });
+    expect(panel.findings.some(({ verdict }) => verdict === 'stop')).toBe(true);
+  });
+
   it('a panel and a drawer are planed 1/64 in under the widest that fits, or to the middle of a narrow window', () => {
     const panel = panelFit({ ...twoMonths, between: '12 in', grooveDepth: '3/8 in' });
     expect(panel.window.widest - panel.fittedWidth).toBeCloseTo(1 / 64, 12);

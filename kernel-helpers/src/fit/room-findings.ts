@@ -73,7 +73,7 @@ function roomFinding(
     reason: 'sheet 02 sized it before this room was decided, and a part that moves must fit the room it goes to',
     change:
       window.narrowest > window.widest
-        ? 'no width fits this room: type this room in sheet 02 and size again with a deeper groove, quarter-sawn or calmer wood, or hold the room nearer'
+        ? 'nothing fits this room: type this room in sheet 02 and size again with a deeper groove, quarter-sawn or calmer wood, or hold the room nearer'
         : `size again: type this room in sheet 02 and run it, for ${caliper(window.narrowest)} to ${caliper(window.widest)} across its grain`,
   };
 }

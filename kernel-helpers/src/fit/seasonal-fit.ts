@@ -20,6 +20,14 @@ export interface FitMonth {
   high: number;
 }
 
+/** Play that must stay, and that must not be exceeded. Inches. */
+export interface FitLimits {
+  leastClearance: number;
+  mostClearance: number;
+  /** Past the most a gap is seen, and nothing lets go: a drawer's in winter. */
+  gapOnlyShows?: boolean;
+}
+
 /** How a solid piece fits its opening through the year. Inches. */
 export interface SeasonalFit {
   /** Width to plane to on the day of fitting. */
@@ -28,7 +36,7 @@ export interface SeasonalFit {
   opening: number;
   /** Widths that may be planed on that day; narrowest above widest means that none does. */
   window: { narrowest: number; widest: number };
-  limits: { leastClearance: number; mostClearance: number };
+  limits: FitLimits;
   /** Moisture of the piece on the day of fitting, %. */
   fittingMoisture: number;
   byMonth: FitMonth[];
@@ -70,6 +78,7 @@ export function equilibriumByMonth(air: MonthOfAir[]): MonthOfMoisture[] {
  *
  * @param piece.opening  in
  * @param piece.leastClearance, piece.mostClearance  play that must stay, and that must not be exceeded, in
+ * @param piece.gapOnlyShows  past the most a gap is seen and nothing lets go: where no width does both, it must not bind
  * @param piece.cuttingTolerance  how far inside the widest width to aim, in
  * @param piece.width  the width it has, where that is settled; else as snug as the year allows
  * @returns with the width to plane to: in a narrow window, its middle
@@ -84,6 +93,7 @@ export function seasonalFit(piece: {
   moistures: MonthOfMoisture[];
   leastClearance: number;
   mostClearance: number;
+  gapOnlyShows?: boolean;
   cuttingTolerance: number;
   width?: number;
 }): SeasonalFit {
@@ -94,7 +104,8 @@ export function seasonalFit(piece: {
   const width = (c: number, s: number) => evaluate(fittedWidthFormula, { O: opening, c, s });
   const widest = width(leastClearance, Math.max(...strains.map(({ high }) => high)));
   const narrowest = width(mostClearance, Math.min(...strains.map(({ low }) => low)));
-  const fittedWidth = piece.width ?? Math.max((narrowest + widest) / 2, widest - piece.cuttingTolerance);
+  const snug = Math.max((narrowest + widest) / 2, widest - piece.cuttingTolerance);
+  const fittedWidth = piece.width ?? (piece.gapOnlyShows ? Math.min(snug, widest) : snug);
   const byMonth = moistures.map(({ month, moisture }, index) => {
     const { change, low, high } = strains[index] as (typeof strains)[number];
     const play = (strain: number) => opening - fittedWidth * (1 + strain);
@@ -106,7 +117,7 @@ export function seasonalFit(piece: {
     fittedWidth,
     opening,
     window: { narrowest, widest },
-    limits: { leastClearance, mostClearance },
+    limits: { leastClearance, mostClearance, ...(piece.gapOnlyShows ? { gapOnlyShows: true } : {}) },
     fittingMoisture,
     byMonth,
     wettest: byMonth.reduce(moistest).month,
@@ -118,10 +129,11 @@ export function seasonalFit(piece: {
 export function verdictsOf({ limits, byMonth, wettest, driest }: SeasonalFit): { wet: Verdict; dry: Verdict } {
   const at = (month: number) => byMonth.find((other) => other.month === month) as FitMonth;
   const held = (band: boolean, mean: boolean): Verdict => (band ? 'ok' : mean ? 'watch' : 'stop');
-  const { leastClearance: least, mostClearance: most } = limits;
+  const { leastClearance: least, mostClearance: most, gapOnlyShows } = limits;
+  const dry = held(at(driest).high <= most + 1e-9, at(driest).clearance <= most);
   return {
     wet: held(at(wettest).low >= least - 1e-9, at(wettest).clearance >= least),
-    dry: held(at(driest).high <= most + 1e-9, at(driest).clearance <= most),
+    dry: gapOnlyShows && dry === 'stop' ? 'watch' : dry,
   };
 }
 
@@ -129,14 +141,15 @@ export function verdictsOf({ limits, byMonth, wettest, driest }: SeasonalFit): {
  * What must be true of a piece that moves in its opening.
  *
  * @param fit  see {@link seasonalFit}
- * @param words  the piece and what happens to it past each limit: `{ piece: 'the lid', tight: 'it sticks', loose: 'it falls out' }`
+ * @param words  the piece, what is planed of it (width unless told otherwise), and what happens to it past each limit:
+ *   `{ piece: 'the lid', tight: 'it sticks', loose: 'it falls out' }`
  * @param change  what would help
  * @param wood  what it is made of
  * @internal
  */
 export function seasonalFindings(
   fit: SeasonalFit,
-  words: { piece: string; tight: string; loose: string },
+  words: { piece: string; size?: 'width' | 'height' | 'depth'; tight: string; loose: string },
   change: string,
   wood: { species: string; ringAngle: number },
 ): Finding[] {
@@ -146,15 +159,19 @@ export function seasonalFindings(
   const driest = at(fit.driest);
   const room = window.widest - window.narrowest;
   const verdicts = verdictsOf(fit);
+  const { size = 'width' } = words;
+  const { gapOnlyShows } = limits;
   return [
     {
-      rule: `${words.piece}: a width that fits the whole year`,
-      verdict: room < 0 ? 'stop' : room < 1 / 64 ? 'watch' : 'ok',
+      rule: `${words.piece}: a ${size} that fits the whole year`,
+      verdict: room < 0 && !gapOnlyShows ? 'stop' : room < 1 / 64 ? 'watch' : 'ok',
       figures:
         room < 0
-          ? `no width does: ${caliper(-room)} more room is needed between the limits`
+          ? `no ${size} does: ${caliper(-room)} more room is needed between the limits`
           : `${caliper(window.narrowest)} to ${caliper(window.widest)}, ${caliper(room)} to work in`,
-      reason: 'it must neither bind in the wettest month nor lose its hold in the driest',
+      reason: gapOnlyShows
+        ? 'it must not bind in the wettest month; the gap that it leaves in the driest is a matter of looks'
+        : 'it must neither bind in the wettest month nor lose its hold in the driest',
       change,
     },
     {
@@ -165,7 +182,7 @@ export function seasonalFindings(
       change,
     },
     {
-      rule: `${words.piece}: held in the driest month`,
+      rule: `${words.piece}: ${gapOnlyShows ? 'gap' : 'held'} in the driest month`,
       verdict: verdicts.dry,
       figures: `${monthNames[driest.month - 1]}: ${caliper(driest.clearance)} of play, nine boards in ten ${caliper(driest.high)} or less, at ${driest.moisture.toFixed(1)} %`,
       reason: `over ${caliper(limits.mostClearance)} in all ${words.loose}`,

@@ -76,6 +76,13 @@ describe('the year of a lid', () => {
     expect(elementsOf(text, 'figcaption')[0]?.textContent).toMatch(/^The panel is tightest/);
   });
 
+  it("says of a drawer's gap that it shows, not that it loses its hold", () => {
+    const shown = clearancePlot({ fit: { ...fit, limits: { ...fit.limits, gapOnlyShows: true } }, part: 'drawer' });
+    const texts = pictureOf(shown).labels.map(({ text }) => text);
+    expect(texts).toContain(`its gap shows over ${fit.limits.mostClearance.toFixed(3)} in`);
+    expect(shown.text).not.toContain('hold');
+  });
+
   it('names the months in which the band crosses a limit', () => {
     const byMonth = fit.byMonth.map((month) => (month.month === 8 ? { ...month, low: -0.01 } : month));
     expect(elementsOf(clearancePlot({ fit: { ...fit, byMonth } }).text, 'figcaption')[0]?.textContent).toContain(

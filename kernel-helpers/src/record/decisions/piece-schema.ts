@@ -36,7 +36,11 @@ const sizedPiece = {
         thickness: nonNegative,
         opening: nonNegative,
         fittedWidth: nonNegative,
-        limits: z.looseObject({ leastClearance: z.number(), mostClearance: z.number() }),
+        limits: z.looseObject({
+          leastClearance: z.number(),
+          mostClearance: z.number(),
+          gapOnlyShows: z.boolean().optional(),
+        }),
         fittingMoisture: nonNegative,
       }),
     )

@@ -9,7 +9,11 @@ export const seasonalFit = {
   fittedWidth: nonNegative,
   opening: nonNegative,
   window: z.looseObject({ narrowest: nonNegative, widest: nonNegative }),
-  limits: z.looseObject({ leastClearance: z.number(), mostClearance: z.number() }),
+  limits: z.looseObject({
+    leastClearance: z.number(),
+    mostClearance: z.number(),
+    gapOnlyShows: z.boolean().optional(),
+  }),
   fittingMoisture: nonNegative,
   byMonth: z.array(z.looseObject(fitMonth)).length(12),
   wettest: month,

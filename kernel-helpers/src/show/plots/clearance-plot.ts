@@ -46,7 +46,9 @@ export function clearancePlot({ fit, part = 'lid', units = 'tape', measured = []
   const { byMonth, limits, rings } = inUnit(fit, measured, scale.perInch);
   const reading = (length: number) => `${length.toFixed(scale.decimals).replace('-', '\u2212')} ${scale.unit}`;
   const months = byMonth.sort((a, b) => a.month - b.month);
-  const { leastClearance, mostClearance } = limits;
+  const { leastClearance, mostClearance, gapOnlyShows } = limits;
+  const pastMost = gapOnlyShows ? 'its gap shows' : 'loses its hold';
+  const play = gapOnlyShows ? 'in all' : 'both sides together';
   const later = rings.map(({ date, clearance }) => ({ clearance, month: monthOf(date), words: date }));
   const plays = later.map(({ clearance }) => clearance);
   const lowest = Math.min(leastClearance, ...months.map(({ low }) => low), ...plays);
@@ -100,7 +102,7 @@ export function clearancePlot({ fit, part = 'lid', units = 'tape', measured = []
       from: mostClearance,
       to: domain[1],
       middle: mostClearance + 0.5 * beyond * perPixel,
-      words: `loses its hold over ${reading(mostClearance)}`,
+      words: `${pastMost} over ${reading(mostClearance)}`,
       away: (month: Month) => -month.high,
       beside: loosestLabel,
     },
@@ -108,8 +110,8 @@ export function clearancePlot({ fit, part = 'lid', units = 'tape', measured = []
   const zoneLabels = zones.map((zone) => ({ ...zone, month: clearest(months, zone.words, zone.away, zone.beside) }));
 
   const alt =
-    `Clearance of the ${part} by month, both sides together. It is tightest ${value(tightest)} and loosest ${value(loosest)}. ` +
-    `It binds below ${reading(leastClearance)} and loses its hold above ${reading(mostClearance)}.`;
+    `Clearance of the ${part} by month, ${play}. It is tightest ${value(tightest)} and loosest ${value(loosest)}. ` +
+    `It binds below ${reading(leastClearance)} and ${pastMost} above ${reading(mostClearance)}.`;
   return plot(
     (Plot) => ({
       width,
@@ -122,7 +124,7 @@ export function clearancePlot({ fit, part = 'lid', units = 'tape', measured = []
         label: null,
         tickSize: 0,
       },
-      y: { domain, ticks: 6, label: `Clearance, both sides together, ${scale.unit}`, labelArrow: 'none' },
+      y: { domain, ticks: 6, label: `Clearance, ${play}, ${scale.unit}`, labelArrow: 'none' },
       marks: [
         hatch,
         Plot.gridY({ ticks: 6, stroke: '#d8d8d8', strokeOpacity: 1 }),
@@ -209,6 +211,7 @@ function inUnit(fit: LidYear, measured: readonly LidMeasured[], perInch: number)
       high: high * perInch,
     })),
     limits: {
+      ...fit.limits,
       leastClearance: fit.limits.leastClearance * perInch,
       mostClearance: fit.limits.mostClearance * perInch,
     },
