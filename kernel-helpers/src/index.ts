@@ -179,9 +179,17 @@ export { allOccupancies, occupancy, vapourAddedFormula, vapourAddedValues } from
 export { readHygrometer } from './wood/air/hygrometer.js';
 export { monthNames } from './wood/air/months.js';
 export { heatedAirFormula, heatedAirValues, warmerByItself } from './wood/air/room-air.js';
+export { shopAir } from './wood/air/shop-air.js';
 export { daysToSettle } from './wood/drying/days-to-settle.js';
 export { moistureThroughTime } from './wood/drying/drying.js';
-export { stackFindings } from './wood/drying/stack-findings.js';
+export {
+  boardReadingFindings,
+  newerReadingFindings,
+  readingFindings,
+  stackAirWords,
+  stackFindings,
+} from './wood/drying/stack-findings.js';
+export { readingOr, stackPlan, stackToday } from './wood/drying/stack-plan.js';
 export { moistureByMonth, swingFollowed } from './wood/drying/swing-followed.js';
 export { emcFormula, emcValues, equilibriumMoisture, humidityFor } from './wood/emc.js';
 export { coefficientFormula, movement, ringAngleFormula } from './wood/movement.js';

@@ -51,6 +51,12 @@ describe('a panel sized for one room and sent to another', () => {
   });
 });
 
+it('what it was fitted at is held against the moisture that the stack settles at', () => {
+  const said = (settlesAt: number) => roomFindings({ moves: [panel], air: room(7, 10), stack: { settlesAt } })[1];
+  expect(said(8.5)).toMatchObject({ rule: 'panel: fitted at the moisture of its stack', verdict: 'ok' });
+  expect(said(11)).toMatchObject({ verdict: 'watch' });
+});
+
 it('a piece with nothing that moves has nothing to say', () => {
   expect(roomFindings({ moves: [], air: room(6, 10) })).toEqual([]);
 });

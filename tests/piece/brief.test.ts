@@ -27,6 +27,14 @@ describe('a brief', () => {
     expect(() => readBrief({ ...asked, home: 'qqqqqq' })).toThrow('home: "qqqqqq" given; none is near it; possible: ');
   });
 
+  it('promises no day before the commission was begun', () => {
+    const promised = (begun?: string) => readBrief(asked, begun === undefined ? {} : { begun }).promised;
+    expect([promised(), promised(''), promised('2027-03-19')]).toEqual(Array(3).fill('2027-03-19'));
+    expect(() => promised('2027-03-20')).toThrow(
+      'promised: 2027-03-19 given; possible: 2027-03-20, the day this commission was begun, or later',
+    );
+  });
+
   it.each<[object, string]>([
     [{ ...inside, insideDepth: undefined }, 'insideDepth: nothing given; possible: 1/2 in to 18 in'],
     [{ insideWidth: '6 in' }, 'insideLength: nothing given; possible: 1 in to 36 in'],

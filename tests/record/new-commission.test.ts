@@ -30,6 +30,21 @@ describe('a new commission', () => {
     expect(open(folder).practice).toBe(false);
   });
 
+  it('comes with days as long after its beginning as the templates have them, on the same day of the week', () => {
+    const { root, templates } = shop();
+    writeSheet(templates, '01-brief.ipynb', "const parameters = { promised: '2027-02-12', closed: ['2026-12-24'] };");
+    const promised = (date: string) => {
+      const { folder } = newCommission({ root, templates, ...order, date });
+      return /promised: '(.*?)', closed: \['(.*?)'\]/
+        .exec(readFileSync(join(folder, '01-brief.ipynb'), 'utf8'))
+        ?.slice(1);
+    };
+    expect(promised('2026-11-25')).toEqual(['2027-02-12', '2026-12-24']);
+    expect(promised('2026-12-01')).toEqual(['2027-02-12', '2026-12-24']);
+    expect(promised('2028-02-29')).toEqual(['2028-05-12', '2026-12-24']); // 65 weeks later, a Friday again
+    expect(promised('2026-01-02')).toEqual(['2027-02-12', '2026-12-24']);
+  });
+
   it('of another piece has its own sheets and those of the box that serve every piece', () => {
     const { root, templates } = shop();
     for (const name of ['03-wood-and-air.ipynb', '05-joints.ipynb', '10-days-and-record.ipynb'])

@@ -2,6 +2,8 @@ import type { Finding, Verdict } from '../measure/finding.js';
 import { caliper } from '../measure/verdict.js';
 import type { MonthOfAir } from '../wood/air/air.js';
 import { monthNames } from '../wood/air/months.js';
+import { readingFindings } from '../wood/drying/stack-findings.js';
+import type { StackPlan } from '../wood/drying/stack-plan.js';
 import { moistureByMonth, swingFollowed } from '../wood/drying/swing-followed.js';
 import {
   equilibriumByMonth,
@@ -29,16 +31,18 @@ export interface MovingPart extends Pick<SeasonalFit, 'opening' | 'fittedWidth' 
  * @param room.moves  of the sized piece; older records have none
  * @param room.air  the decided year
  * @param room.finish  id of finish and coats; none for bare wood
- * @returns one finding for each part
+ * @param room.stack  what they were fitted at is held against what this settles at
+ * @returns a finding for each part, and for each reading
  * @see {@link seasonalFit}, {@link swingFollowed}
  */
 export function roomFindings(room: {
   moves: readonly MovingPart[] | undefined;
   air: MonthOfAir[];
   finish?: string | undefined;
+  stack?: Pick<StackPlan, 'settlesAt'>;
 }): Finding[] {
-  const { moves, air, finish } = room;
-  return (moves ?? []).map((moving) => {
+  const { moves = [], air, finish, stack } = room;
+  const fits = moves.map((moving) => {
     const atOnce = inYear(moving, equilibriumByMonth(air));
     if (atOnce.verdict === 'ok') return roomFinding(moving, atOnce, 'ok', 'as soon as the air changes');
     const { thickness, species } = moving;
@@ -46,6 +50,8 @@ export function roomFindings(room: {
     const verdict = late.verdict === 'ok' ? 'watch' : late.verdict;
     return roomFinding(moving, late, verdict, finish ? 'late, under its finish' : 'late, bare');
   });
+  const readings = moves.flatMap(({ part, fittingMoisture: reading }) => readingFindings({ part, reading, stack }));
+  return [...fits, ...readings];
 }
 
 function inYear(moving: MovingPart, moistures: MonthOfMoisture[]): { year: SeasonalFit; verdict: Verdict } {

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { day, known, oneOf, readParameters, size, words } from '../measure/parameters.js';
+import { ShopError } from '../measure/shop-error.js';
 import { climate } from '../wood/air/air.js';
 import { species } from '../wood/species.js';
 
@@ -64,9 +65,18 @@ export const briefSchema = boxBrief
  * Reads the client's brief as it was typed. A box's has inside sizes and joint; other pieces are sized in their own sheet.
  *
  * @param given  lengths as `9 1/2 in` or `240 mm`, days as `2027-02-12`
+ * @param commission.begun  ISO day it was begun: nothing is promised for a day before; not known where it is empty
  * @returns the brief, lengths in inches
  * @throws ShopError  one line: the field, the value given, what is possible, why
  */
-export function readBrief(given: { [field in keyof Brief]: string | number }): Brief {
-  return namedOfBoxes(given) > 0 ? readParameters(boxBrief, given) : readParameters(pieceBrief, given);
+export function readBrief(
+  given: { [field in keyof Brief]: string | number },
+  { begun = '' }: { begun?: string } = {},
+): Brief {
+  const brief: Brief = namedOfBoxes(given) > 0 ? readParameters(boxBrief, given) : readParameters(pieceBrief, given);
+  if (brief.promised < begun)
+    throw new ShopError(
+      `promised: ${brief.promised} given; possible: ${begun}, the day this commission was begun, or later`,
+    );
+  return brief;
 }

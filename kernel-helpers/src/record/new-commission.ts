@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, relative, sep } from 'node:path';
 import { diskError } from '../disk/disk-error.js';
+import { dayNumber, isoDay } from '../measure/day.js';
 import { ShopError } from '../measure/shop-error.js';
 import { templateSheets } from './template-sheets.js';
 
@@ -50,7 +51,7 @@ export function newCommission({
     mkdirSync(commissions, { recursive: true });
     next = join(commissions, `.new-${process.pid}`);
     mkdirSync(next);
-    for (const path of paths) writeFileSync(join(next, basename(path)), sheetFor(folder, path));
+    for (const path of paths) writeFileSync(join(next, basename(path)), sheetFor(folder, path, date));
     renameSync(next, folder);
   } catch (error) {
     if (next) rmSync(next, { recursive: true, force: true });
@@ -59,13 +60,22 @@ export function newCommission({
   return { name, folder, sheets };
 }
 
-/** A template's text, its links to sheets in other folders, such as the glossary, leading there from the commission's folder. */
-function sheetFor(folder: string, path: string): string {
+/** Day for which the templates' own days were written: as many weeks later as a commission is begun, they lie later too. */
+const templateDay = '2026-11-25';
+
+/** Days that a template comes with and that must not lie before the commission; weeks later they keep their day of the week. */
+const templateDays = /\b((?:promised|date|today|start): ')(\d{4}-\d\d-\d\d)(?=',)/g;
+
+/**
+ * A template's text, its links to sheets in other folders, such as the glossary, leading there from the commission's folder, and
+ * its days as long after the beginning as they were written.
+ */
+function sheetFor(folder: string, path: string, begun: string): string {
+  const weeks = Math.max(0, Math.floor((dayNumber(begun) - dayNumber(templateDay)) / 7));
   const moved = (target: string) => relative(folder, join(dirname(path), target)).replaceAll(sep, '/');
-  return readFileSync(path, 'utf8').replace(
-    /\]\((\.\.\/[^)#\s]+)/g,
-    (_, target: string) => `](${encodeURI(moved(decodeURI(target)))}`,
-  );
+  return readFileSync(path, 'utf8')
+    .replace(/\]\((\.\.\/[^)#\s]+)/g, (_, target: string) => `](${encodeURI(moved(decodeURI(target)))}`)
+    .replace(templateDays, (_, field: string, day: string) => field + isoDay(dayNumber(day) + 7 * weeks));
 }
 
 /**

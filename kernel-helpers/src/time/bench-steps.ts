@@ -32,7 +32,7 @@ export type WaitingDays = { [what in Exclude<Waiting, 'panel'>]: number | readon
 };
 
 const waitWords: Record<Waiting, string> = {
-  settle: 'boards settle in the air of the shop',
+  settle: 'boards settle, in the air that sheet 03 says',
   rest: 'parts rest stickered after the first cuts',
   panel: 'the glue of the panels cures, and its water leaves the joints',
   glue: 'glue cures',
@@ -60,7 +60,7 @@ const waitingFields = z.strictObject({
  * what it waited for.
  *
  * @param piece.counts  see {@link countWork}
- * @param piece.waits  days; `settle` from {@link daysToSettle}, the others from the labels of glue and finish
+ * @param piece.waits  days; `settle` from `stackPlan`, the others from the labels of glue and finish
  * @param piece.operations  in working order; those of a box unless told otherwise
  * @param piece.choices  wood, finish, glue, router and handle, where they are known: the cautions follow them
  * @throws ShopError  one line: the field, the value given, what is possible, why

@@ -19,13 +19,16 @@ import type { GluedPanels } from '../../surface/finish/panel-gluing.js';
 import type { HandleKind } from '../../surface/handle/laid-out-handle.js';
 import type { Schedule } from '../../time/scheduled-steps.js';
 import type { MonthOfAir } from '../../wood/air/air.js';
+import type { StackPlan } from '../../wood/drying/stack-plan.js';
 
-/** The air the piece will live in, and the moisture its lid reaches there under its finish. */
+/** The air the piece will live in, the moisture its lid reaches there under its finish, and how the stack waits. */
 export interface AirDecision {
   months: MonthOfAir[];
   moistures: MonthOfMoisture[];
   /** Finish and coats; nothing for bare wood. */
   finish: string;
+  /** What later sheets take for the stack's moisture and its wait; older records do not say. */
+  stack?: StackPlan;
 }
 
 /** The width the lid is planed to, and the year it was fitted for. */

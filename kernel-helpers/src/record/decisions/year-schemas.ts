@@ -20,6 +20,23 @@ export const seasonalFit = {
   driest: month,
 };
 
+const steady = z.looseObject({ temperatureC: z.number(), relativeHumidity: nonNegative });
+const stack = z.looseObject({
+  species: z.string(),
+  thickness: nonNegative,
+  moisture: nonNegative,
+  shop: steady,
+  shopSettlesAt: nonNegative,
+  middle: nonNegative,
+  air: steady,
+  conditioned: z.boolean(),
+  settlesAt: nonNegative,
+  days: nonNegative,
+  low: nonNegative,
+  high: nonNegative,
+  coreDays: nonNegative,
+});
+
 /** @internal */
 export const air = z.looseObject({
   months: z
@@ -35,6 +52,7 @@ export const air = z.looseObject({
     .length(12),
   moistures: z.array(z.looseObject({ month, moisture: nonNegative })).length(12),
   finish: z.string(),
+  stack: stack.optional(),
 });
 
 /** @internal */

@@ -87,7 +87,7 @@ function dryEnough({ boards, service }: Judged): Finding[] {
       verdict: off(worst) > farOff ? 'stop' : judge(distance <= nearEnough + rounding, 'watch'),
       figures: `board ${worst.mark} reads ${(worst.moisture as number).toFixed(1)} %, the piece will live at ${service.toFixed(1)} %`,
       reason: 'wood milled wet shrinks, cups and opens its joints after it is flat and fitted',
-      change: `sticker the boards in the shop until they read within ${nearEnough} points of that, then mill`,
+      change: `sticker the boards where sheet 03 says until they read within ${nearEnough} points of that, then mill`,
     },
   ];
 }
