@@ -167,6 +167,18 @@ describe('a bookcase', () => {
     ]);
   });
 
+  it('has its top in rabbets, which no dovetail can slide into, and says of every end what holds it', () => {
+    const noteOf = (shelfEnds: string, part: string, depth = '11 in') =>
+      sizeBookcase({ ...usual, depth, shelfEnds }).parts.find(({ name }) => name === part)?.note;
+    expect(noteOf('pegs', 'top')).toBe(
+      'in rabbets at the upper ends of the sides, 2 pegs through the side into each end; rabbeted for the back',
+    );
+    expect(noteOf('sliding dovetail', 'top')).toContain('2 pegs or screws through the side into each end');
+    expect(noteOf('sliding dovetail', 'shelf')).toContain('slid in from behind as dovetails');
+    // 16 in deep: one for each 6 in begun.
+    expect(noteOf('screws', 'shelf', '16 in')).toContain('3 screws through the side into each end');
+  });
+
   it('fills its height, whatever the count', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 12 }), fc.integer({ min: 48, max: 96 }), (shelves, height) => {
@@ -185,6 +197,10 @@ describe('a bookcase', () => {
     [{ shelves: 5 }, 'books stand upright', 'watch'],
     [{ height: '28 in', shelves: 1 }, 'bookcase cannot tip over', 'ok'],
     [{ height: '28 in', depth: '9 in', shelves: 1 }, 'bookcase cannot tip over', 'watch'],
+    [{ shelfEnds: 'glue alone' }, "shelves' ends held by more than glue", 'watch'],
+    [{ shelfEnds: 'pegs' }, "shelves' ends held by more than glue", 'ok'],
+    [{ shelfEnds: 'screws' }, "shelves' ends held by more than glue", 'ok'],
+    [{ shelfEnds: 'sliding dovetail' }, "shelves' ends held by more than glue", 'ok'],
     [{ load: 60 }, 'shelves do not sag', 'watch'],
     [{ species: 'pine-eastern-white', width: '33 in' }, 'shelves do not sag', 'watch'],
   ])('%j: %s is %s', (change, rule, verdict) => {
@@ -194,6 +210,7 @@ describe('a bookcase', () => {
 
   it.each<[object, string]>([
     [{ shelves: 2.5 }, 'shelves: 2.5 given; possible: a whole number of shelves'],
+    [{ shelfEnds: 'nails' }, 'shelfEnds: "nails" given; possible: pegs, screws, sliding dovetail, glue alone'],
     [{ load: -5 }, 'load: -5 given; possible: a number from 0 to 200 lb'],
     [{ species: 'oak' }, 'species: "oak" given'],
     [{ shelves: 30 }, 'shelves: 30 given; possible: up to 24 with 1 in between'],

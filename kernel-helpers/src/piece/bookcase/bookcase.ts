@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { amount, count, known, readParameters, size } from '../../measure/parameters.js';
+import { amount, count, known, oneOf, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { caliper, judge, rounding, tape } from '../../measure/verdict.js';
 import { species as speciesOf } from '../../wood/species.js';
@@ -20,7 +20,12 @@ export interface BookcaseDesign {
   backRabbet: number;
   /** On a shelf, pounds a foot. */
   load: number;
+  /** What holds a shelf's end in its dado besides glue. */
+  shelfEnds: ShelfEnds;
 }
+
+/** What can hold the end of a shelf. */
+export type ShelfEnds = 'pegs' | 'screws' | 'sliding dovetail' | 'glue alone';
 
 /** The carcase of a bookcase. Inches. */
 export interface Bookcase extends SizedPiece {
@@ -30,6 +35,8 @@ export interface Bookcase extends SizedPiece {
   /** Lower edge of each dado, up from the lower end of a side: bottom first. */
   dadoes: number[];
 }
+
+const shelfEnds: readonly ShelfEnds[] = ['pegs', 'screws', 'sliding dovetail', 'glue alone'];
 
 const fields: z.ZodType<BookcaseDesign> = z.strictObject({
   species: known(speciesOf, 'the wood, such as oak-northern-red'),
@@ -48,17 +55,22 @@ const fields: z.ZodType<BookcaseDesign> = z.strictObject({
     unit: 'lb',
     why: 'weight on each foot of a shelf; full of books about 25',
   }).default(25),
+  shelfEnds: oneOf(shelfEnds, "what holds a shelf's end in its dado besides glue").default('pegs'),
 });
 
 /**
- * Sizes the carcase of a bookcase: two sides, top and bottom and fixed shelves in dadoes, a plywood back in a rabbet.
+ * Sizes the carcase of a bookcase: two sides, bottom and fixed shelves in dadoes, the top in rabbets at the sides' upper ends, a
+ * plywood back in a rabbet.
  *
  *   shelf = width - 2 thickness + 2 dado          clear height = (height - plinth - (shelves + 2) thickness) / (shelves + 1)
  *
- * Sides and shelves have their grain the same way round the carcase, so that its depth moves as one; only the back must not hold it.
+ * Sides and shelves have their grain the same way round the carcase, so that its depth moves as one and a shelf may be held along all
+ * of it; the back lies across width and height, which hardly move, and may be screwed all round. A shelf's end is end grain: in its
+ * dado it does not glue.
  *
  * @param bookcase.shelves  between top and bottom, evenly spread
  * @param bookcase.load  pounds on a foot of shelf; 25 unless told otherwise (from memory: 20 to 40 when full of books)
+ * @param bookcase.shelfEnds  `pegs` unless told otherwise, `screws`, `sliding dovetail` or `glue alone`
  * @returns parts, overall, compartments, dado heights, findings; in
  * @throws ShopError  one line: the field, the value given, the nearest that is possible, why
  * @see common practice, no source
@@ -75,6 +87,7 @@ export function sizeBookcase(bookcase: {
   backThickness?: number | string;
   backRabbet?: number | string;
   load?: number;
+  shelfEnds?: string;
 }): Bookcase {
   const read = readParameters(fields, { ...bookcase });
   const { width, height, depth, thickness, shelves, plinth, dadoDepth, backThickness, backRabbet } = read;
@@ -95,6 +108,7 @@ export function sizeBookcase(bookcase: {
   const sag = shelfSag(shelf);
   const most = mostSag(clearWidth);
   const backHeight = height - plinth - thickness + backRabbet;
+  const ends = endsWords(read);
   const parts: PiecePart[] = [
     {
       ...boards,
@@ -105,9 +119,27 @@ export function sizeBookcase(bookcase: {
       grain: 'upright',
       note: 'dadoed; rabbeted for the back',
     },
-    { ...across, name: 'top', count: 1, width: depth, note: 'in its dadoes, rabbeted for the back' },
-    { ...across, name: 'bottom', count: 1, width: shelfDepth, note: 'in its dadoes, in front of the back' },
-    { ...across, name: 'shelf', count: shelves, width: shelfDepth, note: 'in its dadoes, in front of the back' },
+    {
+      ...across,
+      name: 'top',
+      count: 1,
+      width: depth,
+      note: `in rabbets at the upper ends of the sides, ${ends.top}; rabbeted for the back`,
+    },
+    {
+      ...across,
+      name: 'bottom',
+      count: 1,
+      width: shelfDepth,
+      note: `in its dadoes, in front of the back, ${ends.shelf}`,
+    },
+    {
+      ...across,
+      name: 'shelf',
+      count: shelves,
+      width: shelfDepth,
+      note: `in its dadoes, in front of the back, ${ends.shelf}`,
+    },
     {
       name: 'back',
       count: 1,
@@ -116,7 +148,7 @@ export function sizeBookcase(bookcase: {
       thickness: backThickness,
       material: 'plywood',
       grain: 'none',
-      note: 'screwed; it keeps the carcase square',
+      note: 'screwed all round; it keeps the carcase square',
     },
   ];
   const dadoes = Array.from({ length: shelves + 2 }, (_, index) => plinth + index * (thickness + clearHeight));
@@ -151,6 +183,14 @@ export function sizeBookcase(bookcase: {
         change: `dadoDepth from ${tape(thickness / 4)} to ${tape(thickness / 2)}`,
       },
       {
+        rule: "shelves' ends held by more than glue",
+        verdict: judge(read.shelfEnds !== 'glue alone', 'watch'),
+        figures: `${2 * (shelves + 2)} ends of shelves, top and bottom: ${ends.shelf}; the top ${ends.top}`,
+        reason:
+          'the end of a shelf is end grain and takes no glue worth counting, so that a loaded case racks and its sides spread; the depth of sides and shelves moves together, so that an end may be held along all of it',
+        change: `shelfEnds: pegs or screws, ${perEnd(depth)} through the side into each end, or a sliding dovetail (1:8 to 1:6) in place of the dado; the top, with no wood over it, is pegged or screwed`,
+      },
+      {
         rule: 'bookcase cannot tip over',
         verdict: judge(height <= 30 && height <= 3 * depth, 'watch'),
         figures: `${tape(height)} high, ${tape(depth)} deep`,
@@ -166,4 +206,18 @@ export function sizeBookcase(bookcase: {
       },
     ],
   };
+}
+
+/** Pegs or screws through a side into one end: two, and one more for every 6 in of depth over 12. Common practice, no source. */
+function perEnd(depth: number): number {
+  return Math.max(2, Math.ceil(depth / 6 - rounding));
+}
+
+/** How the ends are held, of what lies in dadoes and of the top, which has no wood over it for a dovetail to slide in. */
+function endsWords({ shelfEnds: held, depth }: BookcaseDesign): { shelf: string; top: string } {
+  if (held === 'glue alone') return { shelf: 'glued alone', top: 'glued alone' };
+  const through = (what: string) => `${perEnd(depth)} ${what} through the side into each end`;
+  if (held === 'sliding dovetail')
+    return { shelf: 'its ends slid in from behind as dovetails', top: through('pegs or screws') };
+  return { shelf: through(held), top: through(held) };
 }

@@ -7,17 +7,22 @@ import type { Bookcase } from './bookcase.js';
  * @param bookcase  as `sizeBookcase` returns it; inches
  */
 export function drawnBookcase({ design, dadoes, compartment, overall }: Bookcase): DrawnPiece {
-  const { thickness: t, plinth, dadoDepth, backThickness, backRabbet } = design;
+  const { shelfEnds, thickness: t, plinth, dadoDepth, backThickness, backRabbet } = design;
   const { width, height, length: depth } = overall;
   const inFront = depth - backThickness;
   const across: Span = [t - dadoDepth, width - t + dadoDepth];
   const underTop = height - t;
+  // Older records say nothing of it.
+  const held =
+    shelfEnds === 'sliding dovetail'
+      ? 'shelves that end in dovetails are slid in from behind instead'
+      : `then the ends are held by ${shelfEnds ?? 'pegs'}`;
   const lap = underTop + backRabbet;
 
   /** What is cut out of the left side, from its inside face; the right side has the same, turned round. */
   const sideCuts: SolidBlock[] = [
     ...dadoes.map((from): SolidBlock => ({ x: [t - dadoDepth, t], y: [0, inFront], z: [from, from + t] })),
-    // The top's dado goes on over the back.
+    // The top's rabbet goes on over the back.
     { x: [t - dadoDepth, t], y: [inFront, depth], z: [lap, height] },
     { x: [t - backRabbet, t], y: [inFront, depth], z: [plinth, lap] },
     ...(dadoDepth > backRabbet
@@ -62,7 +67,6 @@ export function drawnBookcase({ design, dadoes, compartment, overall }: Bookcase
       bottom: [0, 0, -0.15],
       back: [0, 0.6, 0],
     },
-    assembly:
-      'Top, bottom and shelves go into the dadoes of one side, the other side onto their ends; the back, screwed into its rabbet, makes the carcase square.',
+    assembly: `Bottom and shelves go into the dadoes of one side, the top into the rabbet at its upper end, the other side onto their ends; ${held}; the back, screwed into its rabbet all round, makes the carcase square.`,
   };
 }
