@@ -154,6 +154,7 @@ export { trimmedBoards } from './stock/milling/trimmed-boards.js';
 // surface/
 export { finish } from './surface/finish/finishes.js';
 export { planFinishing } from './surface/finish/finishing.js';
+export { gluedFaces } from './surface/finish/glued-faces.js';
 export { glue } from './surface/finish/glues.js';
 export { planGluing } from './surface/finish/gluing.js';
 export {

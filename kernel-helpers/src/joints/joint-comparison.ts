@@ -89,7 +89,7 @@ export function compareJoints(joints: {
         'through dovetail',
         dovetails,
         dovetailAreas(dovetails),
-        'the slope of the tails, one way; in a tight joint glue goes on the inner quarter to third of the pins only',
+        'the slope of the tails, one way, and glue on their sides',
       ),
     );
   if (fingers) {

@@ -18,7 +18,7 @@ const finishing = planFinishing({ areas: sanding.areas, finish: 'shellac', coats
 function decided(kind: 'scoop' | 'raised pull' | 'none') {
   const handle = kind === 'none' ? undefined : layOutHandle({ box: chest, kind, lettering });
   const steps = orderOfWork({ handle: kind, sanding, gluing, finishing });
-  return surfaceDecision({ lettering, handle, sanding, gluing, finishing, steps });
+  return surfaceDecision({ lettering, handle, sanding, gluing, faces: { on: 'long grain' }, finishing, steps });
 }
 
 it('what a sheet on the surface decides can be recorded, with a handle and without', () => {

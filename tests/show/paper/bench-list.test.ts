@@ -108,6 +108,12 @@ describe('the bench list', () => {
     expect(settings['glue-up']?.join()).toMatch(
       /hide.*about 6 needed; 60 minutes in clamps at least; the label comes first/,
     );
+    // Where the glue goes is what was chosen: an older record does not say, and then the list does not either.
+    expect(settings['glue-up']?.join()).not.toContain('glue on');
+    const glued = (on: 'long grain' | 'inner third') =>
+      benchSettings({ ...decided, surface: { ...surface, glue: { ...surface.glue, on } } })['glue-up']?.join();
+    expect(glued('long grain')).toContain('glue on the sides of tails and pins, where long grain meets long grain');
+    expect(glued('inner third')).toContain('glue on the inner third of the sides of tails and pins alone');
     expect(settings['finish-1']?.join()).toMatch(/shellac.*2 coats, about 60 ml in all; 4 hours between coats/i);
   });
 

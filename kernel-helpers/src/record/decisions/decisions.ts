@@ -15,6 +15,7 @@ import type { Board } from '../../stock/boards/boards.js';
 import type { CutPlan } from '../../stock/cut-plan/plan.js';
 import type { MillingLoss } from '../../stock/milling/milling-loss.js';
 import type { RoughCut } from '../../stock/milling/rough-cut.js';
+import type { GlueOn } from '../../surface/finish/glued-faces.js';
 import type { GluedPanels } from '../../surface/finish/panel-gluing.js';
 import type { HandleKind } from '../../surface/handle/laid-out-handle.js';
 import type { Schedule } from '../../time/scheduled-steps.js';
@@ -90,8 +91,15 @@ export interface SurfaceDecision {
   /** Square feet, and how much of it is sanded before assembly. */
   area: number;
   areaBeforeAssembly: number;
-  /** Id of the glue, minutes to assemble and in clamps, hours to full strength, ml. */
-  glue: { id: string; assemblyMinutes: number; clampMinutes: number; cureHours: number; millilitres: number };
+  /** Id of the glue, minutes to assemble and in clamps, hours to full strength, ml; which faces get it: older records do not say. */
+  glue: {
+    id: string;
+    assemblyMinutes: number;
+    clampMinutes: number;
+    cureHours: number;
+    millilitres: number;
+    on?: GlueOn;
+  };
   /** Id of the finish, coats, whether the inside gets them, square feet, hours between coats, days to cure, ml. */
   finish: {
     id: string;

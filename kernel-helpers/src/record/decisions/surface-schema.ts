@@ -25,6 +25,7 @@ export const surface = z.looseObject({
     clampMinutes: nonNegative,
     cureHours: nonNegative,
     millilitres: nonNegative,
+    on: z.enum(['long grain', 'all faces', 'inner third']).optional(),
   }),
   finish: z.looseObject({
     id: z.string(),

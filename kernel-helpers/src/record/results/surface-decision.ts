@@ -1,5 +1,6 @@
 import { sandingMinutes } from '../../money/sanding-minutes.js';
 import type { Finishing } from '../../surface/finish/finishing.js';
+import type { GluedFaces } from '../../surface/finish/glued-faces.js';
 import type { Gluing } from '../../surface/finish/gluing.js';
 import type { SandingPlan } from '../../surface/finish/sanding.js';
 import type { Handle } from '../../surface/handle/laid-out-handle.js';
@@ -17,10 +18,11 @@ export function surfaceDecision(worked: {
   handle?: Handle | undefined;
   sanding: SandingPlan;
   gluing: Gluing;
+  faces: Pick<GluedFaces, 'on'>;
   finishing: Finishing;
   steps: readonly SurfaceStep[];
 }): SurfaceDecision {
-  const { lettering, handle, sanding, gluing, finishing, steps } = worked;
+  const { lettering, handle, sanding, gluing, faces, finishing, steps } = worked;
   const squareFeet = (areas: SandingPlan['areas']) => areas.reduce((sum, { area }) => sum + area, 0) / 144;
   const { id, clampMinutes, cureHours } = gluing.glue;
   const { coats, inside, recoatHours, cureDays } = finishing;
@@ -43,7 +45,10 @@ export function surfaceDecision(worked: {
     sanded: sanding.sanded,
     area: squareFeet(sanding.areas),
     areaBeforeAssembly: squareFeet(sanding.areas.filter(({ sanded }) => sanded === 'before assembly')),
-    glue: { id, assemblyMinutes: gluing.assemblyMinutes, clampMinutes, cureHours, millilitres: gluing.millilitres },
+    glue: {
+      ...{ id, assemblyMinutes: gluing.assemblyMinutes, clampMinutes, cureHours },
+      ...{ millilitres: gluing.millilitres, on: faces.on },
+    },
     finish: {
       ...{ id: finishing.finish.id, coats, inside, squareFeet: finishing.squareFeet, recoatHours, cureDays },
       ...{ millilitres: finishing.millilitres, oilyRags: finishing.finish.oilyRags },

@@ -86,7 +86,7 @@ export function benchSettings(decided: {
   const box = sizedBox(piece);
   return {
     ...settings,
-    'glue-up': [...(settings['glue-up'] ?? []), ...(joint ? clamping(joint.layout, length) : [])],
+    'glue-up': [...(settings['glue-up'] ?? []), ...(joint ? clamping(joint.layout, surface?.glue.on, length) : [])],
     ...(joint ? jointSettings(joint.layout, joint.firstBoards, length) : {}),
     grooves: [
       ...stops(grooves?.runs ?? [], length),
@@ -189,10 +189,16 @@ function letteringWords(
   ];
 }
 
-/** Where glue goes in a dovetail, and what keeps clamps off ends that stand proud: common practice, no source. */
-function clamping(layout: CornerLayout, length: Length): string[] {
+/** Where glue goes in the joint, and what keeps clamps off ends that stand proud: common practice, no source. */
+function clamping(layout: CornerLayout, on: SurfaceDecision['glue']['on'], length: Length): string[] {
+  const sides = 'tails' in layout ? 'tails and pins' : 'the fingers';
+  const faces = {
+    'long grain': `glue on the sides of ${sides}, where long grain meets long grain`,
+    'all faces': `glue on every face of ${sides}, end grain too`,
+    'inner third': `glue on the inner third of the sides of ${sides} alone`,
+  };
   return [
-    ...('tails' in layout ? ['where the joint is tight, glue on the inner quarter to third of the pins only'] : []),
+    ...(on ? [faces[on]] : []),
     ...(layout.proud > 0
       ? [`clamp over notched cauls: the ends stand ${length(layout.proud)} proud of the faces`]
       : []),
