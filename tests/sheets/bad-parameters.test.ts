@@ -18,6 +18,13 @@ test.each([
   ['01-brief.ipynb', "insideDepth: '4 in',", "insideDepth: '-4 in',", /insideDepth.*-4 in/],
   ['01-brief.ipynb', "insideLength: '9 1/2 in',", "insideLength: '40 ft',", /insideLength.*40 ft/],
   ['01-brief.ipynb', "species: 'walnut-black'", "species: 'walnut'", /species.*walnut-black/],
+  ['01-brief.ipynb', "promised: '2027-02-12'", "promised: '2026-01-01'", /promised: 2026-01-01 given.*2026-01-02/],
+  [
+    '03-wood-and-air.ipynb',
+    'shopTemperatureC: 19',
+    'shopTemperatureC: 66',
+    /shopTemperatureC: 66.*°F\? Then write 18\.9/,
+  ],
   ['02-sizing.ipynb', "bottomGrooveDepth: '1/4 in'", "bottomGrooveDepth: '3/4 in'", /bottomGrooveDepth.*3\/4/],
   ['03-wood-and-air.ipynb', 'humidifyTo: 0.3', 'humidifyTo: 30', /humidifyTo.*30/],
   ['08-lettering-and-surface.ipynb', "text: 'TEA 2027'", "text: ''", /text.*possible: some letters/],

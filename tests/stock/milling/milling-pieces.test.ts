@@ -80,6 +80,9 @@ describe('what milling finds', () => {
   it('watches a board further than 2 points from its later home, stops at one more than 5 points too wet', () => {
     const at = (moisture: number) => verdicts({ moisture }, { service: 8 })['boards as dry as their later home'];
     expect([at(7), at(10), at(10.5), at(13), at(14), at(5)]).toEqual(['ok', 'ok', 'watch', 'watch', 'stop', 'watch']);
+    const asStack = (stackMoisture: number) =>
+      verdicts({}, { service: 8, stackMoisture })['boards as dry as their later home'];
+    expect([asStack(9), asStack(11), asStack(14)], 'unread, as the stack').toEqual(['ok', 'watch', 'stop']);
     expect(verdicts({ moisture: 14 })['boards as dry as their later home'], 'no home known').toBeUndefined();
   });
 

@@ -22,4 +22,5 @@ export interface Judged {
   milled: readonly MilledBlank[];
   plan?: object;
   service?: number;
+  stackMoisture?: number | undefined;
 }

@@ -75,17 +75,20 @@ function thickEnough({ milled }: Judged): Finding {
   };
 }
 
-function dryEnough({ boards, service }: Judged): Finding[] {
-  const metered = boards.filter(({ moisture }) => moisture !== undefined);
-  if (service === undefined || metered.length === 0) return [];
-  const off = (board: Board) => (board.moisture as number) - service;
-  const worst = metered.reduce((a, b) => (Math.abs(off(b)) > Math.abs(off(a)) ? b : a));
+function dryEnough({ boards, service, stackMoisture }: Judged): Finding[] {
+  const readings = boards.flatMap(({ mark, moisture }) => {
+    if (moisture !== undefined) return [{ moisture, what: `board ${mark} reads` }];
+    return stackMoisture === undefined ? [] : [{ moisture: stackMoisture, what: `board ${mark}, as the stack, reads` }];
+  });
+  if (service === undefined || readings.length === 0) return [];
+  const off = ({ moisture }: { moisture: number }) => moisture - service;
+  const worst = readings.reduce((a, b) => (Math.abs(off(b)) > Math.abs(off(a)) ? b : a));
   const distance = Math.abs(off(worst));
   return [
     {
       rule: 'boards as dry as their later home',
       verdict: off(worst) > farOff ? 'stop' : judge(distance <= nearEnough + rounding, 'watch'),
-      figures: `board ${worst.mark} reads ${(worst.moisture as number).toFixed(1)} %, the piece will live at ${service.toFixed(1)} %`,
+      figures: `${worst.what} ${worst.moisture.toFixed(1)} %, the piece will live at ${service.toFixed(1)} %`,
       reason: 'wood milled wet shrinks, cups and opens its joints after it is flat and fitted',
       change: `sticker the boards where sheet 03 says until they read within ${nearEnough} points of that, then mill`,
     },

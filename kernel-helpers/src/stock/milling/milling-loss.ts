@@ -45,6 +45,8 @@ export interface MillingLossInput {
   plan?: Pick<CutPlan, 'boards'>;
   /** Moisture the piece will live at, %. */
   service?: number;
+  /** Meter reading of the stack, taken for a board that has none of its own, %. */
+  stackMoisture?: number | undefined;
 }
 
 /**
