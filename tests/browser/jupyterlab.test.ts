@@ -45,6 +45,19 @@ test('a saved sheet shows its pictures before anyone trusts it', async () => {
   await keepPicture(page, 'lab-untrusted');
 });
 
+test('amounts in dollars stay amounts: only a formula is set as mathematics', async () => {
+  const quote = await browser.newPage();
+  quote.setDefaultTimeout(soon.timeout);
+  await quote.goto(
+    lab.addressOf(join(folder, '09-hours-cost-quote.ipynb')).replace('workspaces/test', 'workspaces/quote'),
+  );
+  await expect.poll(() => quote.locator('.jp-Notebook').textContent(), soon).toMatch(/You ask \$[\d,.]+, tax \$/);
+  const typeset = quote.locator('.jp-OutputArea-output mjx-container');
+  await expect.poll(() => typeset.count(), soon).toBeGreaterThan(0);
+  expect(await typeset.count()).toBe(await quote.locator('.jp-RenderedLatex mjx-container').count());
+  await quote.close();
+});
+
 test('a changed parameter changes the plot, the width to plane and the record', async () => {
   const year = page.locator('.jp-CodeCell', { hasText: 'show(clearancePlot({ fit' }).locator('img');
   const plotBefore = await year.getAttribute('src');

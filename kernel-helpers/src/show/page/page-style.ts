@@ -25,7 +25,7 @@ nav li { margin: 0 0 0.3em; break-inside: avoid; }
 nav h2 { font-size: 1.05rem; }
 .sheet { border-top: 1px solid var(--rule); margin-top: 3rem; padding-top: 1.6rem; }
 .output { margin: 0.8em 0; overflow-x: auto; }
-.output > :last-child { margin-bottom: 0; }
+.output > :last-child, .output > div:not([class]) > :last-child { margin-bottom: 0; }
 table { border-collapse: collapse; margin: 0.4em 0 1em; font-size: 0.9375rem; line-height: 1.4; font-variant-numeric: lining-nums tabular-nums; max-width: 100%; }
 caption { text-align: left; padding-bottom: 0.35em; }
 th, td { padding: 0.3em 1.1em 0.3em 0; text-align: left; vertical-align: baseline; border-bottom: 1px solid var(--rule); }
