@@ -26,6 +26,7 @@ export { openLesson } from './lesson/lesson.js';
 // measure/
 export { evaluate } from './measure/formula.js';
 export { caliperScale, formatLength, parseLength } from './measure/length.js';
+export { checkParameters } from './measure/sheet-parameters.js';
 // money/
 export { readActuals, readAnswer } from './money/actuals.js';
 export { closingFindings } from './money/closing-findings.js';

@@ -26,7 +26,7 @@ describe('a lid measured later', () => {
   });
 
   it.each([
-    [{ date: '2027-02-30', clearance: 0.1 }, '0.date: "2027-02-30" given; possible: a day that exists'],
+    [{ date: '2027-02-30', clearance: 0.1 }, 'measured.0.date: "2027-02-30" given; possible: a day that exists'],
     [{ date: '2026-11-24', clearance: 0.1 }, 'measured: "2026-11-24" given; possible: from 2026-11-25'],
     [{ date: '2027-09-02', clearance: 0.1 }, 'measured: "2027-09-02" given; possible: to 2027-09-01, today'],
     [{ date: '2027-02-03' }, 'measured on 2027-02-03: give either clearance or width'],
@@ -34,7 +34,7 @@ describe('a lid measured later', () => {
     [{ date: '2027-02-03', width: 7 }, 'a width of 7 in is more than the opening of 6.75 in'],
     [
       { date: '2027-02-03', clearance: 0.1, relativeHumidity: 58 },
-      '0.relativeHumidity: 58 given; possible: a number from 0 to 1',
+      'measured.0.relativeHumidity: 58 given; possible: a number from 0 to 1',
     ],
   ])('%j is refused in one line', (bad, message) => {
     expect(() => readMeasurements({ measured: [bad], opening, soFar })).toThrow(message);

@@ -21,14 +21,16 @@ export interface TypedMeasurement {
   relativeHumidity?: number;
 }
 
-const fields = z.array(
-  z.strictObject({
-    date: day('the day it was measured'),
-    clearance: size({ least: 0, most: 2, why: 'play, both sides together; 0 when it sticks' }).optional(),
-    width: size({ least: 0.5, most: 60, why: "the lid's width by caliper" }).optional(),
-    relativeHumidity: amount({ least: 0, most: 1, why: 'a fraction: 45 % is 0.45' }).optional(),
-  }),
-);
+const fields = z.object({
+  measured: z.array(
+    z.strictObject({
+      date: day('the day it was measured'),
+      clearance: size({ least: 0, most: 2, why: 'play, both sides together; 0 when it sticks' }).optional(),
+      width: size({ least: 0.5, most: 60, why: "the lid's width by caliper" }).optional(),
+      relativeHumidity: amount({ least: 0, most: 1, why: 'a fraction: 45 % is 0.45' }).optional(),
+    }),
+  ),
+});
 
 /**
  * Reads later measurements of a delivered lid.
@@ -44,8 +46,8 @@ export function readMeasurements(given: {
   opening: number;
   soFar: SoFar;
 }): LidMeasured[] {
-  const read = readParameters(fields, given.measured);
-  return read
+  const { measured } = readParameters(fields, { measured: given.measured });
+  return measured
     .map(({ date, clearance, width, relativeHumidity }) => {
       refuseOutside('measured', date, given.soFar);
       if ((clearance === undefined) === (width === undefined))

@@ -1,4 +1,6 @@
+import * as z from 'zod';
 import { evaluate, type Formula } from '../measure/formula.js';
+import { amount, readParameters, words } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import type { Operation } from './operations.js';
 import type { ThreePoints } from './pert.js';
@@ -128,6 +130,16 @@ function pooledScatter(groups: number[][]): number {
   return Math.sqrt(squares / freedom);
 }
 
+const correctionFields = z.object({
+  corrections: z.array(
+    z.object({
+      operation: words('the id of an operation'),
+      factor: amount({ least: 0.1, most: 10, why: 'what to multiply its estimated time by' }),
+      because: words('why it is corrected'),
+    }),
+  ),
+});
+
 /**
  * Operations with their times corrected; one without a correction stays as it is. The reason stands in `source`.
  *
@@ -139,17 +151,14 @@ export function correctedOperations(
   operations: readonly Operation[],
   factors: readonly Pick<Correction, 'operation' | 'factor' | 'because'>[],
 ): Operation[] {
-  for (const { operation, factor, because } of factors) {
+  const { corrections: read } = readParameters(correctionFields, { corrections: factors });
+  for (const { operation } of read)
     if (!operations.some(({ id }) => id === operation))
       throw new ShopError(
-        `factors: "${operation}" given; possible: ${operations.map(({ id }) => id).join(', ')} (the operations)`,
+        `corrections: "${operation}" given; possible: ${operations.map(({ id }) => id).join(', ')} (the operations)`,
       );
-    if (!(factor >= 0.1 && factor <= 10))
-      throw new ShopError(`factors, ${operation}: ${factor} given; possible: a number from 0.1 to 10`);
-    if (!because?.trim()) throw new ShopError(`factors, ${operation}: no reason given; say why it is corrected`);
-  }
   return operations.map((operation) => {
-    const correction = factors.find((each) => each.operation === operation.id);
+    const correction = read.find((each) => each.operation === operation.id);
     if (!correction) return operation;
     const { factor, because } = correction;
     const times = (points: ThreePoints) => points.map((minutes) => minutes * factor) as ThreePoints;
