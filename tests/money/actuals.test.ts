@@ -193,4 +193,12 @@ describe('closing a commission', () => {
     });
     expect(verdicts({})).toMatchObject({ 'time taken': 'watch' });
   });
+
+  it('expects as much of the hours in all as the pace of the estimate left open', () => {
+    const inAll = (pace: number) =>
+      closingFindings(readActuals({ ...typed, worked: took(6, 1.4) }, planned), pace)[0]?.verdict;
+    expect(inAll(0)).toBe('watch');
+    // Root of (0.5^2 + 0.2^2 + 0.5^2 x 2 x 4 x 1.5) is 1.81: 1.9 hours over are within 1.28 of it.
+    expect(inAll(0.5)).toBe('ok');
+  });
 });

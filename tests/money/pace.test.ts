@@ -1,7 +1,13 @@
 import { randomLcg } from 'd3-random';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { deviationTogether, drawnPaces, pacedDeviation } from '../../kernel-helpers/src/money/pace.js';
+import {
+  deviationTogether,
+  drawnPaces,
+  pacedDeviation,
+  paceOf,
+  usualPace,
+} from '../../kernel-helpers/src/money/pace.js';
 
 it('steps at one pace scatter together as every case of it, gone through one by one, says', () => {
   const step = fc.record({
@@ -36,4 +42,19 @@ it('paces are 1 on average, scatter by as much as asked, and none is below nothi
   expect(Math.abs(mean - 1)).toBeLessThan((5 * 0.18) / Math.sqrt(pieces));
   expect(Math.abs(deviation - 0.18)).toBeLessThan((5 * 0.18) / Math.sqrt(pieces));
   expect(Math.min(...paces.subarray(0, 50_000))).toBeGreaterThan(0);
+});
+
+it('worked by hand: what three pieces of a shop say of its pace', () => {
+  // Taken at the estimate, at a fifth more and at a fifth less, on logarithms: 0 and 0.2 to either side. With four pieces' worth
+  // of 18 %, whose logarithms vary by ln(1.0324): (4 x 0.031886 + 2 x 0.04) / (4 + 2) = 0.034591, and e to that less 1 is 0.035196.
+  const pieces = [0, 0.2, -0.2].map((log) => ({ estimated: 12, actual: 12 * Math.exp(log) }));
+  expect(paceOf(pieces)).toBeCloseTo(Math.sqrt(0.035196), 5);
+  expect(paceOf(pieces.slice(0, 1))).toBe(usualPace);
+});
+
+it('many pieces are believed, whatever they have in common', () => {
+  const own = drawnPaces(400, 0.35, randomLcg(3));
+  const pieces = [...own].map((pace) => ({ estimated: 10, actual: 13 * pace }));
+  // Five standard errors of a deviation from 400 pieces.
+  expect(Math.abs(paceOf(pieces) - 0.35)).toBeLessThan((5 * 0.35) / Math.sqrt(2 * 400));
 });

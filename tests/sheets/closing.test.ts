@@ -76,6 +76,7 @@ test('the shop book shows all of it, and its lines change the next quote for a r
   const shown = JSON.stringify(executed);
   for (const part of ['1 commissions in the book, 1 of them closed', 'Won 1 of 1', 'Every record is whole'])
     expect(shown).toContain(part);
+  expect(shown).toMatch(/ {2}pace: 0\.\d\d,/);
   const [line] = /\{ operation: 'cut-joint', factor: (\d\.\d\d), because: '[^']*' \}/.exec(shown) ?? [];
   expect(line).toBeDefined();
 

@@ -30,6 +30,11 @@ describe('the shop book', () => {
       const reach = 4 * Math.log(high / low);
       expect(Math.abs(Math.log(factor / must(truth.factors[operation])))).toBeLessThan(reach / 2);
     }
+    // What is known of the pace by plain standard deviation of taken over estimated, 400 pieces against four assumed.
+    const ratios = book.commissions.flatMap(({ worked }) => (worked ? [worked.actual / worked.estimated] : []));
+    const mean = ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
+    const scatter = Math.sqrt(ratios.reduce((sum, ratio) => sum + (ratio / mean - 1) ** 2, 0) / ratios.length);
+    expect(Math.abs(book.pace / scatter - 1)).toBeLessThan(0.1);
     expect(must(book.won).share).toBeGreaterThan(0.5);
     expect(must(book.won).share).toBeLessThan(0.7);
     expect(must(book.lidsInBand).share).toBeGreaterThan(0.82);
@@ -137,7 +142,10 @@ describe('the shop book', () => {
     const folder = join(testFolder(), 'commissions');
     expect(() => shopBook(folder)).toThrow(`There is no folder ${folder}.`);
     mkdirSync(folder);
-    expect(shopBook(folder)).toMatchObject({ commissions: [], corrections: [], won: undefined, lids: [], prices: [] });
+    expect(shopBook(folder)).toMatchObject({
+      ...{ commissions: [], corrections: [], won: undefined, lids: [], prices: [] },
+      pace: 0.18,
+    });
   });
 });
 

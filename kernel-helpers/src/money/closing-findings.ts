@@ -7,11 +7,16 @@ const eightInTen = 1.2816;
 /**
  * What the actuals say of the estimate: an operation outside its eight-in-ten range wants a reason, since a reason is what
  * next time's estimate can be changed for.
+ *
+ * @param pace  scatter of the pace that the estimate was made with
  */
-export function closingFindings({ operations, untimed, why, estimated, actual }: Actuals): Finding[] {
+export function closingFindings(
+  { operations, untimed, why, estimated, actual }: Actuals,
+  pace: number = usualPace,
+): Finding[] {
   const spread = deviationTogether(
     operations.map((one) => ({ ...one, mean: one.estimated })),
-    usualPace,
+    pace,
   );
   const unexplained = operations.filter(
     (operation) => isOutside(operation.actual, operation.estimated, operation.deviation) && !why[operation.id],

@@ -25,6 +25,29 @@ export const pacedVariance: Formula<'c' | 's' | 't'> = {
     'variance of a product of independent quantities: Goodman 1960, J. Am. Stat. Assoc. 55(292), the pace with mean 1 (from memory)',
 };
 
+/** How many pieces the usual scatter counts as, beyond the first of the shop's own. Our assumption: no source. */
+const weight = 4;
+
+/**
+ * What past pieces say of how far their pace scatters, drawn toward the usual figure when they are few: scaled inverse
+ * chi-square, its mean taken as known, on logarithms of taken over estimated. What all pieces have in common is left to
+ * the corrections of operations.
+ *
+ * @param pieces  hours estimated and taken of each; one without either is passed over
+ * @returns a part of the estimate: 18 % is 0.18
+ * @see Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, section 2.6 (from memory)
+ */
+export function paceOf(pieces: readonly { estimated: number; actual: number }[]): number {
+  const ratios = pieces
+    .filter(({ estimated, actual }) => estimated > 0 && actual > 0)
+    .map(({ estimated, actual }) => Math.log(actual / estimated));
+  if (ratios.length < 2) return usualPace;
+  const mean = ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
+  const squares = ratios.reduce((sum, ratio) => sum + (ratio - mean) ** 2, 0);
+  const variance = (weight * Math.log1p(usualPace ** 2) + squares) / (weight + ratios.length - 1);
+  return Math.sqrt(Math.expm1(variance));
+}
+
 /** Standard deviation of a step at the pace of its piece, from its own. @internal */
 export function pacedDeviation(mean: number, own: number, pace: number): number {
   return Math.sqrt(evaluate(pacedVariance, { c: pace, s: own, t: mean }));

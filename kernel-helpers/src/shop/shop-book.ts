@@ -4,6 +4,7 @@ import { ShopError } from '../measure/shop-error.js';
 import { type Correction, corrections } from '../money/correction.js';
 import { unitsOf } from '../money/money.js';
 import { allOperations } from '../money/operations.js';
+import { paceOf } from '../money/pace.js';
 import { type Proportion, proportion } from '../money/proportion.js';
 import { type LinearRegression, linearRegression } from '../money/regression.js';
 import type { CommissionCard, LidInSeason } from './commission-card.js';
@@ -21,6 +22,8 @@ export interface ShopBook {
   empty: string[];
   /** What past pieces say of each operation's estimate. */
   corrections: Correction[];
+  /** How far the pace of whole pieces scatters around their estimate, a part of it; the usual figure until some are closed. */
+  pace: number;
   /** Quotes that were accepted, of those answered. */
   won?: Proportion;
   /** Measured lids that lay in the predicted band, of all measured: about nine in ten should. */
@@ -60,6 +63,7 @@ export function shopBook(folder?: string, options: { last?: number } = {}): Shop
     problems,
     empty,
     corrections: corrections(times, options),
+    pace: paceOf(closed.map(({ worked }) => ({ estimated: worked?.estimated ?? 0, actual: worked?.actual ?? 0 }))),
     won: proportion(answered.filter(({ answer }) => answer === 'accepted').length, answered.length),
     lidsInBand: proportion(
       lids.filter(({ clearance, low, high }) => clearance >= low && clearance <= high).length,

@@ -123,6 +123,8 @@ export interface QuoteDecision {
     p50: number;
     p80: number;
     p95: number;
+    /** Scatter of the pace that all operations share: the days take it over. */
+    pace?: number;
     /** Counted by units of its day: some are counted no longer. */
     byOperation?: (Omit<OperationHours, 'per'> & { per: string })[];
   };

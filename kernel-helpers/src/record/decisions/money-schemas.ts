@@ -28,6 +28,7 @@ export const quote = z.looseObject({
     p50: nonNegative,
     p80: nonNegative,
     p95: nonNegative,
+    pace: nonNegative.optional(),
     byOperation: z.array(operation).optional(),
   }),
   counts: z.looseRecord(z.enum(countsOfAll), nonNegative).and(z.looseObject(countsSince)),
