@@ -1,7 +1,10 @@
 import * as z from 'zod';
 import { amount, readParameters } from './parameters.js';
 
-const kinds = {
+/** What a parameter can be. */
+export type ParameterKind = 'text' | 'yesOrNo' | 'list' | 'group' | 'length' | 'number' | 'reading' | 'share' | 'money';
+
+const kinds: Record<ParameterKind, z.ZodType> = {
   text: z.string({ error: "possible: words in quotation marks, '' for none" }),
   yesOrNo: z.boolean({ error: 'possible: true or false, without quotation marks' }),
   list: z.array(z.any(), { error: 'possible: a list in square brackets, [] for none' }),
@@ -14,9 +17,6 @@ const kinds = {
   share: amount({ least: 0, most: 1, why: 'a fraction: 20 % is 0.2' }),
   money: amount({ least: 0, most: 1e7, why: 'whole currency units: nothing is paid with less than nothing' }),
 };
-
-/** What a parameter can be. */
-export type ParameterKind = keyof typeof kinds;
 
 /**
  * Refuses values of a kind that a sheet cannot work with, by the names that the sheet itself gives them, before anything is
