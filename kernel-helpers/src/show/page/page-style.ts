@@ -80,7 +80,7 @@ footer { border-top: 1px solid var(--rule); margin-top: 3rem; padding-top: 0.8re
   h2 { font-size: 15pt; }
   h3 { margin-top: 1.1em; }
   p, li { orphans: 3; widows: 3; }
-  .daybook-caution { font-size: 8pt; }
+  .daybook-caution, .daybook-caution small { font-size: 8pt; }
   .daybook-caution ul { columns: 2; column-gap: 1.6em; }
   thead { display: table-header-group; }
   table, tr, figure, img, pre, .math, .daybook-caution, .problems { break-inside: avoid; }
