@@ -18,3 +18,9 @@ export interface Finding {
    */
   absolute?: 'unsafe' | 'impossible';
 }
+
+/** What is said where no reason goes past a `stop`. @internal */
+export const nothingGoesPast = {
+  unsafe: 'Somebody could be hurt: no reason goes past this.',
+  impossible: 'It cannot be made like this: no reason goes past it.',
+};

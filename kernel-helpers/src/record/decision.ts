@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Finding } from '../measure/finding.js';
+import { type Finding, nothingGoesPast } from '../measure/finding.js';
 import { ShopError } from '../measure/shop-error.js';
 import { type Difference, differences } from './chain/differences.js';
 import { type Entry, findingSchema } from './chain/entry.js';
@@ -82,11 +82,6 @@ function refuseStops(what: string, { findings, overrides }: DecisionContent): vo
     `${refusal(what, stop)} To go on in spite of it, give overrides: { ${JSON.stringify(stop.rule)}: 'your reason' }.`,
   );
 }
-
-const nothingGoesPast = {
-  unsafe: 'Somebody could be hurt: no reason goes past this.',
-  impossible: 'It cannot be made like this: no reason goes past it.',
-};
 
 function refusal(what: string, { rule, figures, reason, change }: Finding): string {
   const why = [figures, reason, change]

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { findingSchema } from '../chain/entry.js';
-import { nonNegative } from './values.js';
+import { grooveFields, nonNegative } from './values.js';
 
 const corner = {
   boardWidth: nonNegative,
@@ -52,11 +52,7 @@ const end = z.enum(['through', 'stopped']);
 export const grooves = z.looseObject({
   runs: z.array(
     z.looseObject({
-      board: z.enum(['side', 'front', 'back']),
-      groove: z.enum(['lid', 'bottom']),
-      fromBottom: nonNegative,
-      width: nonNegative,
-      depth: nonNegative,
+      ...grooveFields,
       from: nonNegative,
       to: nonNegative,
       ends: z.tuple([end, end]),

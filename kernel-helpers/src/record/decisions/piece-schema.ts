@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { findingSchema } from '../chain/entry.js';
-import { nonNegative } from './values.js';
+import { grooveFields, nonNegative } from './values.js';
 import { seasonalFit } from './year-schemas.js';
 
 const part = {
@@ -84,15 +84,7 @@ const box = z.looseObject({
       }),
     )
     .min(1),
-  grooves: z.array(
-    z.looseObject({
-      board: z.enum(['side', 'front', 'back']),
-      groove: z.enum(['lid', 'bottom']),
-      fromBottom: nonNegative,
-      width: nonNegative,
-      depth: nonNegative,
-    }),
-  ),
+  grooves: z.array(z.looseObject(grooveFields)),
   markingGauge: nonNegative,
 });
 

@@ -1,4 +1,4 @@
-import type { Finding, Verdict } from '../../measure/finding.js';
+import { type Finding, nothingGoesPast, type Verdict } from '../../measure/finding.js';
 import { capital } from '../kit/capital.js';
 import type { DisplayItem } from '../kit/display.js';
 import { escapeHtml, wordsHtml } from '../kit/escape.js';
@@ -8,11 +8,6 @@ const looks: Record<Verdict, { word: string; shape: string; rule: number }> = {
   stop: { word: 'Stop', shape: '■', rule: 8 },
   watch: { word: 'Watch', shape: '▲', rule: 4 },
   ok: { word: 'In order', shape: '○', rule: 1 },
-};
-
-const nothingGoesPast = {
-  unsafe: 'Somebody could be hurt: no reason goes past this.',
-  impossible: 'It cannot be made like this.',
 };
 
 /** Worst first. */
