@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkCommission } from '../../kernel-helpers/src/record/check.js';
 import { newCommission } from '../../kernel-helpers/src/record/new-commission.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
-import { root } from './setting.js';
+import { changeParameter, command, decided, root, templateCommission } from './setting.js';
 
 const kinds = ['bookcase', 'drawer', 'frame-and-panel', 'solid-top'];
 let daybook: string;
@@ -67,5 +67,47 @@ describe.each(kinds)('a commission that is a %s', (kind) => {
     expect(sheets).toHaveLength(7);
     for (const file of sheets)
       expect(JSON.stringify(readNotebook(join(folderOf(kind), file)).cells)).not.toContain('"stderr"');
+  });
+});
+
+describe('a chest wide enough to be glued up, 18 by 14 by 10 in inside', () => {
+  let remove: () => void;
+  let folder: string;
+  let worked: ReturnType<typeof command>;
+  const results = (what: string) =>
+    checkCommission(folder).entries.findLast((entry) => entry.what === what)?.results as {
+      panels: { part: string; edgeJoints: number }[];
+      design: { lidGrooveDepth: number };
+      counts: { 'edge joint': number };
+    };
+  const joints = () => results('stock').panels.reduce((sum, { edgeJoints }) => sum + edgeJoints, 0);
+
+  // Its size is all that is typed.
+  beforeAll(() => {
+    ({ folder, remove } = templateCommission());
+    for (const [from, to] of [
+      ["'9 1/2 in'", "'18 in'"],
+      ["'6 1/4 in'", "'14 in'"],
+      ["'4 in'", "'10 in'"],
+    ] as const)
+      changeParameter(folder, '01-brief.ipynb', from, to);
+    worked = command('work', folder);
+  });
+  afterAll(() => remove());
+
+  test('is worked from brief to record with nothing else typed, in grooves as deep as its wide lid asks', () => {
+    expect(worked.stderr).toBe('');
+    expect(worked.status).toBe(0);
+    expect(checkCommission(folder).entries.map(({ what }) => what)).toEqual(decided);
+    expect(results('sizing').design.lidGrooveDepth).toBe(5 / 16);
+  });
+
+  test('has five edge joints with a plywood bottom and six with a solid one, each counted in its hours', () => {
+    expect(joints()).toBe(5);
+    changeParameter(folder, '02-sizing.ipynb', "bottom: 'plywood'", "bottom: 'solid'");
+    changeParameter(folder, '02-sizing.ipynb', "bottomGrooveDepth: '1/4 in'", "bottomGrooveDepth: '5/16 in'");
+    expect(command('work', folder).status).toBe(0);
+    expect(joints()).toBe(6);
+    expect(results('quote').counts['edge joint']).toBe(6);
   });
 });

@@ -9,6 +9,7 @@ import { insideFields } from '../brief.js';
 import { noCounts } from '../piece.js';
 import { boxBottom } from './bottom.js';
 import { boxFindings } from './box-findings.js';
+import { lidGrooveDepthFor } from './lid-groove-depth.js';
 import { boardLengthFormula, heightFormula, lidLengthFormula, lidWidthFormula } from './size-formulas.js';
 import type { BoxDesign, Groove, Part, SizedBox } from './sized-box.js';
 
@@ -18,7 +19,7 @@ export type BoxBrief = { [field in keyof BoxDesign]?: BoxDesign[field] | string 
   insideWidth: number | string;
   insideDepth: number | string;
   species: string;
-  /** A year of the room it goes to, as `yearOfAir` gives it: a solid bottom is sized for it. */
+  /** A year of the room it goes to, as `yearOfAir` gives it: a solid bottom, and grooves of the lid left out, are sized for it. */
   air?: MonthOfAir[];
 };
 
@@ -53,7 +54,8 @@ const designFields: z.ZodType<BoxDesign & { bottomGroovePlay: number }> = z.stri
  *   bottom   = inside + 2 groove depth - clearance; a solid one, across its grain, what its year allows
  *
  * @param brief  lengths as text (`9 1/2 in`) or inches; see {@link BoxDesign} for each field
- * @param brief.air  for a solid bottom: the year of the room it goes to
+ * @param brief.lidGrooveDepth  left out or '': as deep as the lid's year asks; 1/4 in where no `air` is given
+ * @param brief.air  the year of the room it goes to: for a solid bottom, and for that depth
  * @returns parts with finished sizes, overall size, grooves, gauge setting, findings; all in inches
  * @throws ShopError  one line: the field, the value given, what is possible, why
  * @see common practice, no source; solid bottom: `panelFit`
@@ -61,7 +63,9 @@ const designFields: z.ZodType<BoxDesign & { bottomGroovePlay: number }> = z.stri
  */
 export function sizeBox(brief: BoxBrief): SizedBox {
   const { air, ...typed } = brief;
-  const design = readParameters(designFields, typed);
+  const depthGiven = typed.lidGrooveDepth !== undefined && typed.lidGrooveDepth !== '';
+  const read = readParameters(designFields, depthGiven ? typed : { ...typed, lidGrooveDepth: undefined });
+  const design = depthGiven || !air ? read : { ...read, lidGrooveDepth: lidGrooveDepthFor({ ...read, air }) };
   refuseContradictions(design);
 
   const { insideLength, insideWidth, insideDepth, stockThickness, proud, foot } = design;

@@ -131,14 +131,19 @@ function notHalfPlanedAway({ milled, boards }: Judged): Finding {
     figures:
       much.length === 0
         ? 'planing takes at most half of every board'
-        : much
-            .map(
+        : distinct(
+            much.map(
               ({ blank, board, from, resawn }) =>
                 `${blankWords(blank)} from board ${board}: ${tape(from)} down to ${tape(blank.thickness)}${resawn ? `; resawn to ${tape(resawn.thickness)} first, which the board gives ${resawn.gives === 1 ? 'once' : `${resawn.gives} times`}` : ''}`,
-            )
-            .join('. '),
+            ),
+          ).join('. '),
     reason: 'the wood inside has other moisture and tension and bends anew, and the better half goes up in shavings',
     change:
       'resaw it with a flat face against the fence, sticker it until it has settled, then flatten and plane; or take a thinner board',
   };
+}
+
+/** Boards of one panel are alike: said once. */
+function distinct(lines: string[]): string[] {
+  return [...new Set(lines)];
 }
