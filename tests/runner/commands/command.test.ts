@@ -31,8 +31,7 @@ const kernelIn = (folder: string) => vi.waitUntil(() => pidIn(folder), { timeout
 const gone = (pid: number) => expect.poll(() => runs(pid), { timeout: 10_000 }).toBe(false);
 
 test.each([
-  [[], /^"" is no command; possible: npm start, npm run new/],
-  [['paint'], /^"paint" is no command/],
+  [['wrok'], /^"wrok" is no command; nearest: npm run work -- <commission>.* npm run help prints all of them/],
   [['work'], /^which commission\? npm run work -- <commission>/],
   [['work', 'no such thing'], /^there is no commission "no such thing"/],
   [['work', 'worksheets/commission'], /is no commission: those stand in data\/commissions/],
@@ -43,21 +42,18 @@ test.each([
   [['check', 'x', '--who', 'me'], /^--who is not possible here/],
   [['new'], /^what is being made\? npm run new -- "title"/],
   [['new', '!!!'], /^The title is '!!!'/],
-  [
-    ['check', 'x', '--head', '8'],
-    /^--head is "8"; possible: an entry's number and at least 12 characters of its fingerprint/,
-  ],
+  [['check', 'x', '--head', '8'], /^--reference is "8"; possible: an entry's number and at least 12 of its letters/],
   [['pack'], /^which commission\? npm run pack/],
   [['pack', 'no such thing'], /^there is no commission "no such thing"/],
   [['unpack'], /^which file\? npm run unpack/],
   [['unpack', 'no-such-file.zip'], /^There is no file .*no-such-file\.zip/],
-  [['contents', 'tea-chest'], /^npm run contents takes no name/],
+  [['contents', 'tea-chest'], /^"tea-chest" is not possible here; possible: npm run contents/],
   [
     ['new', 'Bed', '--piece', 'bed'],
     /^piece: "bed" given; possible: box, bookcase, drawer, frame-and-panel, solid-top$/m,
   ],
-  [['start', 'tea-chest'], /^npm start takes no name/],
-  [['lab', '--nothing'], /^npm run lab: "--nothing" is not possible/],
+  [['start', 'tea-chest'], /^"tea-chest" is not possible here; possible: npm start/],
+  [['lab', '--nothing'], /^--nothing is not possible here; possible: npm run lab -- \[--no-browser\]/],
 ])('%j is answered with one line that says what is possible', async (args, message) => {
   const { code, said } = await command(...args).end;
   expect(code).toBe(1);
@@ -132,7 +128,7 @@ job.decide('answer', { inputs: {}, results: { answer: 'accepted', date: '2026-02
 test('a fingerprint from a quote is held against the record', async () => {
   const folder = commission({ '01-a.ipynb': ['1'] });
   writeFileSync(join(folder, 'record.jsonl'), recordBytes([content({ what: 'brief' })]));
-  const { code, said } = await command('check', folder, '--head', `1:${'a'.repeat(12)}`).end;
+  const { code, said } = await command('check', folder, '--reference', `1:${'a'.repeat(12)}`).end;
   expect(code).toBe(1);
   expect(said).toContain(
     'The record: entry 1 is not the one whose hash begins aaaaaaaaaaaa: the record was written anew.',

@@ -1,32 +1,25 @@
-import { ShopError } from '../../measure/shop-error.js';
 import { startJupyterLab } from '../lab/jupyter-lab.js';
 import { pythonEnvironment } from '../lab/python-environment.js';
 import { registerKernel, unregisterKernel, userKernelFolder } from '../lab/register-kernel.js';
 import { projectFolder } from './project-folder.js';
 
-const options = ['--no-browser', '--register', '--unregister'];
-
 /**
  * `npm run lab`: opens the sheets in JupyterLab until Ctrl-C, after making its Python environment on first use.
  *
- * @param args  `--no-browser` prints the address and opens nothing; `--register` and `--unregister` let VS Code find the
- *   kernel, or take that back, and start nothing
+ * @param said  `no-browser` prints the address and opens nothing; `register` and `unregister` let VS Code find the kernel,
+ *   or take that back, and start nothing
  * @returns when JupyterLab and its kernels have stopped
  * @throws ShopError  when Python, a package or the server is missing, with what to do
  */
-export async function lab(args: string[]): Promise<void> {
-  const unknown = args.find((arg) => !options.includes(arg));
-  if (unknown !== undefined) {
-    throw new ShopError(`npm run lab: "${unknown}" is not possible; possible after -- are: ${options.join(', ')}`);
-  }
+export async function lab(said: ReadonlySet<string>): Promise<void> {
   const root = projectFolder();
   const say = (line: string) => console.log(line);
-  if (args.includes('--register')) return registerKernel(root, userKernelFolder(), say);
-  if (args.includes('--unregister')) return unregisterKernel(userKernelFolder(), say);
+  if (said.has('register')) return registerKernel(root, userKernelFolder(), say);
+  if (said.has('unregister')) return unregisterKernel(userKernelFolder(), say);
 
   const environment = await pythonEnvironment(root, say);
   say('Starting JupyterLab ...');
-  const server = await startJupyterLab(root, environment, !args.includes('--no-browser'));
+  const server = await startJupyterLab(root, environment, !said.has('no-browser'));
   say(`The sheets are open at ${server.address}`);
   say('Ctrl-C here stops JupyterLab and its kernels.');
   let stopping = false;
