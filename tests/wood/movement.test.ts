@@ -123,7 +123,7 @@ describe('wood across its grain', () => {
   });
 
   it.each([
-    [{ species: 'walnut' }, /species: "walnut" is not in the list; nearest: walnut-black/],
+    [{ species: 'wallnut' }, /species: "wallnut" is not in the list; nearest: walnut-black/],
     [{ ringAngle: 91 }, /ringAngle: 91 given; 0 \(flat-sawn\) to 90 degrees/],
     [{ ringAngle: -1 }, /ringAngle: -1 given; 0 \(flat-sawn\) to 90 degrees/],
     [{ toMoisture: -1 }, /toMoisture: -1 % given; 0 to 30 % is possible/],

@@ -116,28 +116,24 @@ export function day(why: string): z.ZodType<string> {
 }
 
 /**
- * An id that a list knows, as the list writes it: capitals and spaces around it are forgiven.
+ * An id that a list knows, or a name that it knows an entry by, read as the entry's id.
  *
- * @param find  throws a ShopError that names the nearest ids
+ * @param find  gives the entry; throws a ShopError that names the nearest
  * @internal
  */
-export function known(find: (id: string) => unknown, why: string): z.ZodType<string> {
-  const knows = (id: string) => {
+export function known(find: (typed: string) => { id: string }, why: string): z.ZodType<string> {
+  const found = (typed: string) => {
     try {
-      find(id);
-      return true;
-    } catch {
-      return false;
+      return find(typed).id;
+    } catch (error) {
+      return error as Error;
     }
   };
-  return z.string({ error: `possible: an id from the list (${why})` }).transform((typed, context) => {
-    const id = [typed, typed.trim().toLowerCase()].find(knows);
-    if (id !== undefined) return id;
-    try {
-      find(typed);
-    } catch (error) {
-      context.addIssue(`${(error as Error).message.replace(/^.*?; /, '')} (${why})`);
-    }
+  return z.string({ error: `possible: a name or an id from the list (${why})` }).transform((typed, context) => {
+    const [asTyped, lower] = [typed, typed.trim().toLowerCase()].map(found);
+    if (typeof asTyped === 'string') return asTyped;
+    if (typeof lower === 'string') return lower;
+    context.addIssue(`${asTyped?.message.replace(/^.*?; /, '')} (${why})`);
     return z.NEVER;
   });
 }

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import data from '../../../data/species.json';
 import { dataTable, entryOf, readEntry } from '../measure/data-file.js';
 import { ShopError } from '../measure/shop-error.js';
+import { asSaid, woodsCalled, woodsSpeltLike } from './wood-names.js';
 
 /** A wood's published figures. Anything marked `fromMemory` could not be read in print and is remembered. */
 export interface Species {
@@ -69,16 +70,29 @@ const own = new Map<string, Species>();
 /**
  * A wood's published figures, or the maker's own.
  *
- * @param id  such as `walnut-black`, `cherry-black`, `maple-sugar`
- * @throws ShopError  names the nearest ids
+ * @param id  such as `walnut-black`, `cherry-black`, `maple-sugar`; or an ordinary name, such as `white oak`, `walnut`
+ * @throws ShopError  names the nearest, or the woods that an ordinary name can mean
  */
 export function species(id: string): Species {
-  return own.get(id) ?? published.byId().get(id) ?? entryOf(new Map([...published.byId(), ...own]), id, 'species');
+  return own.get(id) ?? published.byId().get(id) ?? calledByName(id);
+}
+
+function calledByName(name: string): Species {
+  const all = allSpecies();
+  const typed = String(name);
+  const byId = all.find(({ id }) => id === typed.trim().toLowerCase());
+  const [wood, ...others] = byId ? [byId] : woodsCalled(typed, all);
+  if (wood && others.length === 0) return wood;
+  const names = [wood, ...others].flatMap((each) => (each ? [asSaid(each)] : []));
+  if (wood) throw new ShopError(`species: "${name}" is the name of several woods; which of them: ${names.join(', ')}`);
+  const near = woodsSpeltLike(typed, all);
+  if (near.length > 0) throw new ShopError(`species: "${name}" is not in the list; nearest: ${near.join(', ')}`);
+  return entryOf(new Map(all.map((each) => [each.id, each])), name, 'species');
 }
 
 /** A wood as one says it, such as "black walnut": lists name it as an index does, "Walnut, black". @throws ShopError  as {@link species} */
 export function woodName(id: string): string {
-  return species(id).commonName.split(', ').reverse().join(' ').toLowerCase();
+  return asSaid(species(id));
 }
 
 /**

@@ -179,7 +179,7 @@ describe('bad input', () => {
     [{ insideLength: 0 }, 'insideLength: 0 given; possible: 1 in to 36 in'],
     [{ insideLength: '5 lb' }, 'insideLength: "5 lb" given; "lb" is not a unit of length here'],
     [{ insideDepth: undefined }, 'insideDepth: nothing given; possible: 1/2 in to 18 in'],
-    [{ species: 'walnut' }, 'species: "walnut" given; nearest: walnut-black'],
+    [{ species: 'wallnut' }, 'species: "wallnut" given; nearest: walnut-black'],
     [{ joint: 'nails' }, 'joint: "nails" given; possible: through dovetail, finger joint'],
     [{ prowd: 1 }, 'prowd: there is no such parameter; the nearest is proud'],
     [{ lidGrooveDepth: '3/4 in' }, 'lidGrooveDepth: 3/4 in (19.1 mm) given; possible: less than 5/8 in (15.9 mm)'],

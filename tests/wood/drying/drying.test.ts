@@ -164,7 +164,7 @@ describe('a board through time', () => {
   it.each([
     [{ startMoisture: 35 }, /startMoisture: 35 % given; 0 to 30 % is possible \(above fibre saturation/],
     [{ species: 'redwood-old-growth', startMoisture: 25 }, /startMoisture: 25 % given; 0 to 22 %/],
-    [{ species: 'walnut' }, /species: "walnut" given; nearest: walnut-black/],
+    [{ species: 'wallnut' }, /species: "wallnut" given; nearest: walnut-black/],
     [{ species: 'apple' }, /species: apple has no published specific gravity; give one as specificGravity/],
     [{ finish: 'shellac' }, /finish: "shellac" given; nearest: shellac-1-coat/],
     [{ thickness: 0 }, /thickness: 0 given; possible: 1\/32 in to 6 in/],
