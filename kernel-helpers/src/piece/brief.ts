@@ -35,7 +35,7 @@ export const insideFields = {
   insideLength: size({ least: 1, most: 36, why: 'inside, front to back, the way the lid slides' }),
   insideWidth: size({ least: 1, most: 24, why: 'inside, side to side' }),
   insideDepth: size({ least: 0.5, most: 18, why: 'clear depth under the lid' }),
-  species: known(species, 'the wood, such as walnut-black'),
+  species: known(species, 'the wood, such as walnut'),
   joint: oneOf(['through dovetail', 'finger joint'], 'the corner joint'),
 };
 
@@ -45,7 +45,7 @@ const common = {
   promised: day('the day it is promised for'),
   species: insideFields.species,
   personal: words('how it is made personal; "plain" when it is not'),
-  home: known(climate, 'the place it will live at, such as chicago-ohare'),
+  home: known(climate, 'the place it will live at, such as Chicago'),
   units: oneOf(['tape', 'mm', 'both'], 'how lengths are shown'),
 };
 const boxBrief = z.strictObject({ ...common, ...insideFields });

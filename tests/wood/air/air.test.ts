@@ -99,8 +99,8 @@ describe('a year of indoor air', () => {
   });
 
   it('says which place or limit is not possible', () => {
-    expect(() => yearOfAir({ place: 'chicago' })).toThrow(
-      'place: "chicago" is not in the list; nearest: chicago-ohare',
+    expect(() => yearOfAir({ place: 'chicagoo' })).toThrow(
+      'place: "chicagoo" is not in the list; nearest: Chicago O\'Hare, Illinois',
     );
     expect(() => yearOfAir({ place: 'london', heating: { livedIn: 'hoem' } })).toThrow(
       /livedIn: "hoem" given; .*possible: empty, seldom-used, home/,

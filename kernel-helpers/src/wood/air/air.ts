@@ -5,6 +5,7 @@ import { ShopError } from '../../measure/shop-error.js';
 import { byDay } from './hygrometer.js';
 import type { HygrometerReading } from './hygrometer-reading.js';
 import { monthNames } from './months.js';
+import { placeCalled } from './places.js';
 import { saturationPressure } from './psychrometrics.js';
 import { type Heating, readHeating, roomAir, type SetBy } from './room-air.js';
 
@@ -59,11 +60,12 @@ const climates = dataTable('climates.json', data, { list: 'climates', what: 'pla
 /**
  * A place's monthly outdoor means.
  *
- * @param id  such as `chicago-ohare`
+ * @param place  an id such as `chicago-ohare`, or an ordinary name: "Chicago", "Portland, OR", or a town near one of the places, such
+ *   as "Denver"
  * @throws ShopError  names the nearest places
  */
-export function climate(id: string): Climate {
-  return climates.entry(id);
+export function climate(place: string): Climate {
+  return climates.byId().get(place) ?? placeCalled(String(place), climates.all());
 }
 
 /** All places, in the order of data/climates.json. */
