@@ -57,7 +57,6 @@ export { drawnSolidTop } from './piece/solid-top/drawn-solid-top.js';
 export { sizeSolidTop } from './piece/solid-top/solid-top.js';
 // record/
 export { checkCommission } from './record/check.js';
-export { openCommission } from './record/open-commission.js';
 export { daysDecision, grooveDecision, lidDecision, stockDecision } from './record/results/decided.js';
 export { surfaceDecision } from './record/results/surface-decision.js';
 export { typeface } from './record/typeface-file.js';
@@ -104,6 +103,7 @@ export { promisePlot } from './show/plots/promise-plot.js';
 export { scheduleChart } from './show/plots/schedule-chart.js';
 export { correctionPlot, lidSeasonsPlot, pricesPlot, yieldPlot } from './show/plots/shop-book-plots.js';
 export { widthWindow } from './show/plots/width-window.js';
+export { openCommission } from './show/sheet-top/open-commission.js';
 export { airTable } from './show/tables/air-table.js';
 export { boardTable, offcutTable, shoppingList, unseenTable } from './show/tables/board-tables.js';
 export { cautions } from './show/tables/cautions.js';

@@ -11,6 +11,8 @@ import { stagedStore } from './store/staged-store.js';
 /** What a folder says of the commission in it. @internal */
 export interface CommissionFolder
   extends Pick<Opening<never>, 'folder' | 'name' | 'store' | 'rehearsal' | 'practice' | 'signature' | 'sheetOf'> {
+  /** Whether all its sheets are being worked, this one among them. */
+  working?: boolean;
   /** Why it neither takes from the shop's stock nor gives to it, if so. */
   withoutStock?: string;
 }
@@ -45,6 +47,7 @@ export function commissionFolder(given: string): CommissionFolder {
     ...place,
     store: waitingFolder ? stagedStore(folder, waitingFolder) : store,
     rehearsal: rehearsalStore(),
+    working: Boolean(waitingFolder),
     withoutStock:
       shown === folder ? 'The boards of the demonstration are invented: no offcut goes into your stock.' : undefined,
   };

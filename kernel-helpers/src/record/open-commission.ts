@@ -7,6 +7,7 @@ import { commissionFolder } from './commission-folder.js';
 import { decisionSchemas } from './decisions/decision-schemas.js';
 import type { Decisions } from './decisions/decisions.js';
 import { noticesTo } from './notices.js';
+import { type Board, decideOnBoard } from './on-board.js';
 import { addOwnSpecies, ownSpeciesVersions } from './own-species.js';
 import { type CommissionStock, commissionStock } from './shop-stock.js';
 
@@ -31,6 +32,7 @@ export interface OpenedCommission extends Commission {
  *
  * @param folder  the commission's folder; where the sheet stands when left out
  * @param notify  where its notices go, a line each; printed when left out
+ * @param board  the place at the top of the sheet for what its decisions come to; there is none when left out
  * Woods of the maker's own are read from `own-species.json` in data/ and in the commission's folder: a list of entries as in
  * data/species.json.
  *
@@ -39,9 +41,11 @@ export interface OpenedCommission extends Commission {
 export function openCommission({
   folder = process.cwd(),
   notify = console.log,
+  board,
 }: {
   folder?: string;
   notify?: (line: string) => void;
+  board?: Board;
 } = {}): OpenedCommission {
   addOwnSpecies(folder);
   const place = commissionFolder(folder);
@@ -53,7 +57,9 @@ export function openCommission({
     versions: versionsInUse({ ...dataVersions(), ...ownSpeciesVersions(folder) }),
   });
   let brief: Readonly<Brief> | undefined;
+  const onBoard = board && !place.rehearsal && { decide: decideOnBoard(job, board, { furtherToo: !place.working }) };
   return Object.assign(job, {
+    ...onBoard,
     shopStock: commissionStock({
       job,
       store: place.store.stock,

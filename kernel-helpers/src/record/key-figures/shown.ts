@@ -11,9 +11,13 @@ export interface Shown {
   currency: string;
 }
 
-/** How a commission's key figures are written, as its brief and its quote say; by the tape and in dollars before them. */
-export function shownBy(entries: readonly Entry[]): Shown {
-  const last = (what: string) => entries.findLast((entry) => entry.what === what)?.results;
+/**
+ * How a commission's key figures are written, as its brief and its quote say; by the tape and in dollars before them.
+ *
+ * @param decisions  what was decided, the latest last
+ */
+export function shownBy(decisions: readonly Pick<Entry, 'what' | 'results'>[]): Shown {
+  const last = (kind: string) => decisions.findLast(({ what }) => what === kind)?.results;
   const brief = last('brief') as Partial<Brief> | undefined;
   const offer = last('quote') as Partial<Decisions['quote']> | undefined;
   return {
