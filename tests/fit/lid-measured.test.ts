@@ -34,7 +34,7 @@ describe('a lid measured later', () => {
     [{ date: '2027-02-03', width: 7 }, 'a width of 7 in is more than the opening of 6.75 in'],
     [
       { date: '2027-02-03', clearance: 0.1, relativeHumidity: 58 },
-      'measured.0.relativeHumidity: 58 given; possible: a number from 0 to 1',
+      'measured no. 1, relativeHumidity: 58 given; possible: a number from 0 to 1',
     ],
   ])('%j is refused in one line', (bad, message) => {
     expect(() => readMeasurements({ measured: [bad], opening, soFar })).toThrow(message);

@@ -172,10 +172,10 @@ describe('corrected operations', () => {
 
   it.each([
     [{ ...factor, operation: 'paint' }, /^corrections: "paint" given; possible: choose-boards/],
-    [{ ...factor, factor: 11 }, /^corrections\.0\.factor: 11 given; possible: a number from 0.1 to 10/],
-    [{ ...factor, factor: '2' as unknown as number }, /^corrections\.0\.factor: "2" given; possible: a number/],
-    [{ ...factor, factor: 0 }, /^corrections\.0\.factor: 0 given; possible: a number from 0.1 to 10/],
-    [{ ...factor, because: ' ' }, /^corrections\.0\.because: " " given/],
+    [{ ...factor, factor: 11 }, /^corrections no\. 1, factor: 11 given; possible: a number from 0.1 to 10/],
+    [{ ...factor, factor: '2' as unknown as number }, /^corrections no\. 1, factor: "2" given; possible: a number/],
+    [{ ...factor, factor: 0 }, /^corrections no\. 1, factor: 0 given; possible: a number from 0.1 to 10/],
+    [{ ...factor, because: ' ' }, /^corrections no\. 1, because: " " given/],
   ])('refuse %o', (wrong, message) => {
     expect(() => correctedOperations(operations, [wrong])).toThrow(message);
   });

@@ -38,7 +38,7 @@ describe('cost', () => {
       { otherMaterials: [{ what: 'Hinges', price: 30, currency: 'EUR' }] },
       'Hinges: 30 EUR given; possible: USD, the currency of the whole estimate',
     ],
-    [{ outsideWork: [{ what: 'Knob', price: -4 }] }, 'outsideWork.0.price: -4 given'],
+    [{ outsideWork: [{ what: 'Knob', price: -4 }] }, 'outsideWork no. 1, price: -4 given'],
   ])('refuses %j in one line', (bad, message) => {
     expect(() => estimateCost({ ...input, ...bad })).toThrow(message);
   });

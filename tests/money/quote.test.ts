@@ -69,9 +69,9 @@ describe('a quote', () => {
     [{ date: '2026-02-30' }, 'date: "2026-02-30" given; possible: a day that exists'],
     [
       { tax: { name: 'Tax', rate: 8.25, how: 'on top' as const } },
-      'tax.rate: 8.25 given; possible: a number from 0 to 0.5',
+      'tax, rate: 8.25 given; possible: a number from 0 to 0.5',
     ],
-    [{ tax: { name: '', rate: 0.1, how: 'inside' as const } }, 'tax.name: "" given'],
+    [{ tax: { name: '', rate: 0.1, how: 'inside' as const } }, 'tax, name: "" given'],
     [{ roundTo: 0 }, 'roundTo: 0 given'],
   ])('refuses %j in one line', (bad, message) => {
     expect(() => quote({ ...terms, cost: money(100, 'USD'), ...bad })).toThrow(message);

@@ -57,11 +57,14 @@ describe("the maker's own woods", () => {
   });
 
   it.each([
-    ['{', 'own-species.json: not JSON'],
-    [[{ ...barnOak, id: 'walnut-black' }], 'own species, entry walnut-black, field id: a published wood has this id'],
+    ['{', '/own-species.json, line 1: it ends too early'],
+    [
+      [{ ...barnOak, id: 'walnut-black' }],
+      'own-species.json, line 1, own species, entry walnut-black, field id: a published wood has this id',
+    ],
     [
       [{ ...barnOak, id: 'oak-two', coefficient: { radial: 1, tangential: 1, source: 'x', fromMemory: false } }],
-      'entry oak-two, field coefficient.radial',
+      'entry oak-two, field coefficient, radial: 1 given; possible: ',
     ],
   ])('are named with file, entry and field when they cannot be read (%#)', (content, message) => {
     write(folder, content);

@@ -109,12 +109,11 @@ describe("offcuts in the shop's stock", () => {
     const folder = commissionFolder(root);
     const file = join(root, 'data', 'stock.json');
     for (const [text, message] of [
-      ['{', 'not JSON'],
-      ['{"boards": [{"mark": "A"}]}', '0.thickness: nothing given'],
+      ['{', 'data/stock.json, line 1: it ends too early'],
+      ['{"boards": [\n{"mark": "A"}]}', 'data/stock.json, line 2, boards no. 1, thickness: nothing given'],
     ] as const) {
       writeFileSync(file, text);
       const job = open(folder);
-      expect(() => job.offered()).toThrow(file);
       expect(() => job.offered()).toThrow(message);
       job.plan(results);
       expect(() => job.keepOffcuts()).toThrow(message);

@@ -58,8 +58,8 @@ describe('the working calendar', () => {
   it.each([
     [{ hours: {} }, 'hours: none on any day of the week given; possible: at least one day'],
     [{ hours: { monday: 0, friday: 0 } }, 'hours: none on any day of the week given'],
-    [{ hours: { monday: -2 } }, 'hours.monday: -2 given; possible: a number from 0 to 16 h'],
-    [{ hours: { monday: 25 } }, 'hours.monday: 25 given'],
+    [{ hours: { monday: -2 } }, 'hours, monday: -2 given; possible: a number from 0 to 16 h'],
+    [{ hours: { monday: 25 } }, 'hours, monday: 25 given'],
     [{ hours, closed: ['2027-02-30'] }, 'closed: "2027-02-30" given; possible: a day such as'],
     [{ hours, closed: ['2027-01-05/2027-01-02'] }, 'closed: "2027-01-05/2027-01-02" given'],
     [{ hours, closed: ['2027-01-01/2027-01-02/2027-01-03'] }, 'closed: '],

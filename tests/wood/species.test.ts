@@ -35,8 +35,11 @@ describe("a wood of the maker's own", () => {
       'own species, entry walnut-black, field id: a published wood has this id; give yours another',
     ],
     [[own('elm-x'), own('elm-x')], 'own species, entry elm-x, field id: it stands there twice'],
-    [[own('elm-y', 0.35)], 'own species, entry elm-y, field coefficient.tangential:'],
-    [[own('elm-z', 0.001)], 'own species, entry elm-z, field coefficient.tangential: must be more than radial'],
+    [[own('elm-y', 0.35)], 'own species, entry elm-y, field coefficient, tangential:'],
+    [
+      [own('elm-z', 0.001)],
+      'own species, entry elm-z, field coefficient, tangential: 0.001 given; must be more than radial',
+    ],
     [[{ ...own('elm-w'), hardness: 3 }], 'own species, entry elm-w, field'],
     [[{}], 'own species, entry undefined, field id:'],
     ['oak', 'woods: a list of entries is needed, as in data/species.json'],

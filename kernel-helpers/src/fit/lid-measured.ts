@@ -49,7 +49,7 @@ export function readMeasurements(given: {
   const { measured } = readParameters(fields, { measured: given.measured });
   return measured
     .map(({ date, clearance, width, relativeHumidity }) => {
-      refuseOutside('measured', date, given.soFar);
+      refuseOutside(['measured'], date, given.soFar);
       if ((clearance === undefined) === (width === undefined))
         throw new ShopError(`measured on ${date}: give either clearance or width, one of the two`);
       const play = clearance ?? given.opening - (width as number);

@@ -1,6 +1,7 @@
 import { distance } from 'fastest-levenshtein';
 import * as z from 'zod';
-import { ShopError } from './shop-error.js';
+import { valueAt } from './parameters.js';
+import { placeText, ShopError, written } from './shop-error.js';
 
 /** The entries of a data file, read and checked when they are first asked for. @internal */
 export interface DataTable<T> {
@@ -67,7 +68,32 @@ export function readEntry<T>(where: string, given: { id?: unknown }, entry: z.Zo
   const read = entry.safeParse(given);
   if (read.success) return read.data;
   const issue = read.error.issues[0] as z.core.$ZodIssue;
-  throw new ShopError(`${where}, entry ${given.id}, field ${issue.path.join('.') || 'id'}: ${issue.message}`);
+  const path = issue.path.length > 0 ? issue.path : ['id'];
+  const [value, possible] = [valueAt(given, path), inWords(issue)];
+  throw new ShopError(`${where}, entry ${given.id}, field ${placeText(path)}: ${written(value)}; ${possible}`, {
+    path,
+    given: value,
+    possible,
+  });
+}
+
+const kindWords: Record<string, string> = {
+  string: 'words in quotation marks',
+  number: 'a number',
+  boolean: 'true or false',
+  array: 'a list in square brackets',
+  object: 'named values in braces',
+};
+
+function inWords(issue: z.core.$ZodIssue): string {
+  if (issue.code === 'invalid_type') return `possible: ${kindWords[issue.expected] ?? issue.expected}`;
+  if (issue.code === 'too_big')
+    return `possible: ${issue.inclusive === false ? 'less than' : 'up to'} ${issue.maximum}`;
+  if (issue.code === 'too_small')
+    return `possible: ${issue.inclusive === false ? 'more than' : 'from'} ${issue.minimum}`;
+  if (issue.code === 'invalid_value') return `possible: ${issue.values.join(', ')}`;
+  if (issue.code === 'unrecognized_keys') return `there is no such field as ${issue.keys.join(', ')}`;
+  return issue.message;
 }
 
 /**

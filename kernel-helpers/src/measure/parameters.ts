@@ -1,7 +1,7 @@
 import { closest } from 'fastest-levenshtein';
 import * as z from 'zod';
 import { formatLength, parseLength } from './length.js';
-import { ShopError } from './shop-error.js';
+import { placeText, refusal, ShopError } from './shop-error.js';
 
 /**
  * Reads values that a craftsperson typed.
@@ -15,26 +15,35 @@ import { ShopError } from './shop-error.js';
 export function readParameters<T>(schema: z.ZodType<T>, given: unknown): T {
   const read = schema.safeParse(given);
   if (read.success) return read.data;
-  const issue = read.error.issues[0] as z.core.$ZodIssue;
-  if (issue.code === 'unrecognized_keys') throw unknownField(issue.keys[0] ?? '', schema);
-  const field = issue.path.map(String).join('.');
-  throw new ShopError(field ? `${field}: ${written(valueAt(given, issue.path))}; ${issue.message}` : issue.message);
+  const { issues } = read.error;
+  // A name that was misspelt is missing too; that it is misspelt says more.
+  const issue = (issues.find(({ code }) => code === 'unrecognized_keys') ?? issues[0]) as z.core.$ZodIssue;
+  if (issue.code === 'unrecognized_keys') throw unknownField([...issue.path, issue.keys[0] ?? ''], schema, given);
+  throw refusal({ path: issue.path, given: valueAt(given, issue.path), possible: issue.message });
 }
 
-function unknownField(name: string, schema: z.ZodType): ShopError {
-  const known = schema instanceof z.ZodObject ? Object.keys(schema.shape) : [];
-  return new ShopError(
-    `${name}: there is no such parameter; the nearest is ${closest(name, known)} (possible: ${known.join(', ')})`,
-  );
+function unknownField(path: PropertyKey[], schema: z.ZodType, given: unknown): ShopError {
+  const known = namesIn(schema, path.slice(0, -1));
+  const nearest = known.length > 0 ? `; the nearest is ${closest(String(path.at(-1)), known)}` : '';
+  const possible = `there is no such parameter${nearest} (possible: ${known.join(', ') || 'none'})`;
+  return new ShopError(`${placeText(path)}: ${possible}`, { path, given: valueAt(given, path), possible });
 }
 
-function valueAt(given: unknown, path: PropertyKey[]): unknown {
+/** The names that a group can hold, at the end of a way. */
+function namesIn(schema: z.ZodType, path: readonly PropertyKey[]): string[] {
+  let here: unknown = schema;
+  for (const key of path) {
+    while (here instanceof z.ZodOptional) here = here.unwrap();
+    here =
+      here instanceof z.ZodArray ? here.element : here instanceof z.ZodObject ? here.shape[String(key)] : undefined;
+  }
+  while (here instanceof z.ZodOptional) here = here.unwrap();
+  return here instanceof z.ZodObject ? Object.keys(here.shape) : [];
+}
+
+/** What stands at the end of a way. @internal */
+export function valueAt(given: unknown, path: PropertyKey[]): unknown {
   return path.reduce<unknown>((value, key) => (value as Record<PropertyKey, unknown> | undefined)?.[key], given);
-}
-
-function written(value: unknown): string {
-  if (value === undefined) return 'nothing given';
-  return `${typeof value === 'string' ? `"${value}"` : JSON.stringify(value)} given`;
 }
 
 /**

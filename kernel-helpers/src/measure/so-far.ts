@@ -1,4 +1,4 @@
-import { ShopError } from './shop-error.js';
+import { refusal } from './shop-error.js';
 
 /** The days a commission has seen so far, as ISO days. */
 export interface SoFar {
@@ -11,13 +11,13 @@ export interface SoFar {
 /**
  * Refuses a day on which something is said to have happened, but cannot have.
  *
- * @param field  where the day was typed
+ * @param path  where the day was typed: `['worked', 0, 'date']`
  * @param date  ISO day
  * @throws ShopError  a day before the commission was begun, or one still to come
  * @internal
  */
-export function refuseOutside(field: string, date: string, { begun, today }: SoFar): void {
-  const given = `${field}: "${date}" given`;
-  if (date < begun) throw new ShopError(`${given}; possible: from ${begun}, when the commission was begun`);
-  if (date > today) throw new ShopError(`${given}; possible: to ${today}, today (what is still to come is no record)`);
+export function refuseOutside(path: readonly PropertyKey[], date: string, { begun, today }: SoFar): void {
+  const refuse = (possible: string) => refusal({ path, given: date, possible: `possible: ${possible}` });
+  if (date < begun) throw refuse(`from ${begun}, when the commission was begun`);
+  if (date > today) throw refuse(`to ${today}, today (what is still to come is no record)`);
 }

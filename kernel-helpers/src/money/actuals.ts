@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { amount, day, oneOf, readParameters, words } from '../measure/parameters.js';
-import { ShopError } from '../measure/shop-error.js';
+import { refusal, ShopError } from '../measure/shop-error.js';
 import { refuseOutside, type SoFar } from '../measure/so-far.js';
 import { boardFeet } from '../stock/boards/board-feet.js';
 import type { Board } from '../stock/boards/boards.js';
@@ -116,25 +116,26 @@ const fields = z.strictObject({
 export function readActuals(typed: TypedActuals, planned: Planned): Actuals {
   const { moreBoards = [], ...rest } = typed;
   const { finished, worked, boardsUsed, changes = [], why = {}, learned = '' } = readParameters(fields, rest);
-  const timely = (field: string, date: string) => {
-    refuseOutside(field, date, planned.soFar);
+  const timely = (path: PropertyKey[], date: string) => {
+    refuseOutside(path, date, planned.soFar);
     if (date > finished)
-      throw new ShopError(`${field}: "${date}" given; possible: to ${finished}, when it was finished`);
+      throw refusal({ path, given: date, possible: `possible: to ${finished}, when it was finished` });
   };
-  timely('finished', finished);
-  for (const [index, { date }] of changes.entries()) timely(`changes.${index}.date`, date);
+  timely(['finished'], finished);
+  for (const [index, { date }] of changes.entries()) timely(['changes', index, 'date'], date);
 
   const taken = new Map<string, number>();
   const rows = new Set<string>();
   for (const [index, row] of worked.entries()) {
-    const field = `worked.${index}`;
-    timely(`${field}.date`, row.date);
-    operationOf(`${field}.operation`, row.operation, planned);
-    if (rows.has(JSON.stringify(row))) throw new ShopError(`${field}: this row stands there twice; take one out`);
+    const path = ['worked', index];
+    timely([...path, 'date'], row.date);
+    operationOf([...path, 'operation'], row.operation, planned);
+    if (rows.has(JSON.stringify(row)))
+      throw refusal({ path, given: row, possible: 'possible: each row once; take one out' });
     rows.add(JSON.stringify(row));
-    taken.set(row.operation, (taken.get(row.operation) ?? 0) + hoursOf(field, row));
+    taken.set(row.operation, (taken.get(row.operation) ?? 0) + hoursOf(path, row));
   }
-  for (const id of Object.keys(why)) operationOf(`why.${id}`, id, planned);
+  for (const id of Object.keys(why)) operationOf(['why', id], id, planned);
 
   const known = [...planned.byOperation, ...planned.operations.filter(({ id }) => !estimateOf(planned, id))];
   const operations = known
@@ -143,7 +144,7 @@ export function readActuals(typed: TypedActuals, planned: Planned): Actuals {
       const { mean = 0, deviation = 0 } = estimateOf(planned, id) ?? {};
       return { id, name, estimated: mean, deviation, actual: taken.get(id) as number };
     });
-  const used = [...boardsUsed.map((mark, index) => boardOf(`boardsUsed.${index}`, mark, planned)), ...moreBoards];
+  const used = [...boardsUsed.map((mark, index) => boardOf(['boardsUsed', index], mark, planned)), ...moreBoards];
   const usedFeet = used.reduce((sum, board) => sum + boardFeet(board), 0);
   const inPiece = planned.bought * planned.yield;
   if (usedFeet < inPiece)
@@ -168,33 +169,42 @@ function estimateOf(planned: Planned, id: string) {
   return planned.byOperation.find((operation) => operation.id === id);
 }
 
-function operationOf(field: string, id: string, planned: Planned): void {
+function operationOf(path: PropertyKey[], id: string, planned: Planned): void {
   const ids = planned.operations.map((operation) => operation.id);
   if (!ids.includes(id) && !estimateOf(planned, id))
-    throw new ShopError(`${field}: "${id}" given; possible: ${ids.join(', ')} (the operations)`);
+    throw refusal({ path, given: id, possible: `possible: ${ids.join(', ')} (the operations)` });
 }
 
-function boardOf(field: string, mark: string, planned: Planned): Board {
+function boardOf(path: PropertyKey[], mark: string, planned: Planned): Board {
   const board = planned.boards.find((each) => each.mark === mark);
   if (board) return board;
-  throw new ShopError(
-    `${field}: "${mark}" given; possible: ${planned.boards.map((each) => each.mark).join(', ')} (the boards bought; further ones go in moreBoards)`,
-  );
+  const marks = planned.boards.map((each) => each.mark).join(', ');
+  throw refusal({
+    path,
+    given: mark,
+    possible: `possible: ${marks} (the boards bought; further ones go in moreBoards)`,
+  });
 }
 
-function hoursOf(field: string, { start, stop, hours }: z.output<typeof fields>['worked'][number]): number {
+function hoursOf(path: PropertyKey[], { start, stop, hours }: z.output<typeof fields>['worked'][number]): number {
   if (hours !== undefined && start === undefined && stop === undefined) return hours;
   if (hours !== undefined || start === undefined || stop === undefined)
-    throw new ShopError(`${field}: give either start and stop, or hours, one of the two`);
+    throw refusal({
+      path,
+      given: { start, stop, hours },
+      possible: 'possible: either start and stop, or hours, one of the two',
+    });
   const minutes = (time: string) => {
     const [hour, minute] = time.split(':').map(Number) as [number, number];
     return 60 * hour + minute;
   };
   const length = minutes(stop) - minutes(start);
   if (length <= 0)
-    throw new ShopError(
-      `${field}: ${start} to ${stop} given; possible: a stop after its start (for work past midnight give two rows)`,
-    );
+    throw refusal({
+      path,
+      given: { start, stop },
+      possible: 'possible: a stop after its start (for work past midnight give two rows)',
+    });
   return length / 60;
 }
 
@@ -220,6 +230,6 @@ export function readAnswer(typed: { answer: string; date: string; reason?: strin
     reason: z.string().max(2000, 'possible: at most 2,000 letters').optional(),
   });
   const { answer, date, reason = '' } = readParameters(answerFields, typed);
-  refuseOutside('date', date, soFar);
+  refuseOutside(['date'], date, soFar);
   return { answer, date, reason };
 }

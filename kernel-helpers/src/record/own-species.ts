@@ -1,7 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { diskError } from '../disk/disk-error.js';
-import { ShopError } from '../measure/shop-error.js';
+import { readJsonFile } from '../disk/json-file.js';
 import { addSpecies, type Species } from '../wood/species.js';
 import { sha256 } from './chain/sha256.js';
 
@@ -22,20 +21,14 @@ export function ownSpeciesVersions(folder: string): Record<string, string> {
  * Adds the maker's own woods: the shop's, from data/ above the commissions, then the commission's own, which win.
  *
  * @param folder  the commission's folder
- * @throws ShopError  names the file, and the entry and field at fault
+ * @throws ShopError  names the file, the line, and the entry and field at fault
  * @internal
  */
 export function addOwnSpecies(folder: string): void {
   for (const place of [dirname(dirname(folder)), folder]) {
-    const file = join(place, ownSpecies);
-    if (!existsSync(file)) continue;
-    try {
-      addSpecies(JSON.parse(readFileSync(file, 'utf8')) as Species[]);
-    } catch (error) {
-      if (error instanceof SyntaxError)
-        throw new ShopError(`${file}: not JSON (${error.message}); a list of woods is possible`);
-      if (error instanceof ShopError) throw new ShopError(`${file}: ${error.message}`);
-      throw diskError(error, `${file} cannot be read`);
-    }
+    readJsonFile(join(place, ownSpecies), {
+      read: (woods) => addSpecies(woods as Species[]),
+      possible: '[], a list of woods as in data/species.json',
+    });
   }
 }

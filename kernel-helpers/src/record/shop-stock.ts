@@ -95,7 +95,7 @@ export function commissionStock({ job, store, without, rehearsal, say }: StockOp
     try {
       return readShopStock(written);
     } catch (error) {
-      if (error instanceof ShopError) throw new ShopError(`${store.place}: ${error.message}`);
+      if (error instanceof ShopError) throw new ShopError(`${store.placeOf(error)}, ${error.message}`, error.refused);
       throw error;
     }
   }

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import data from '../../../data/species.json';
 import { dataTable, entryOf, readEntry } from '../measure/data-file.js';
-import { ShopError } from '../measure/shop-error.js';
+import { ShopError, within } from '../measure/shop-error.js';
 import { asSaid, woodsCalled, woodsSpeltLike } from './wood-names.js';
 
 /** A wood's published figures. Anything marked `fromMemory` could not be read in print and is remembered. */
@@ -122,12 +122,12 @@ export function allSpecies(): Species[] {
  */
 export function addSpecies(woods: Species[]): Species[] {
   if (!Array.isArray(woods)) throw new ShopError('woods: a list of entries is needed, as in data/species.json');
-  const read = woods.map((given) => readEntry('own species', given ?? {}, speciesEntry));
+  const read = woods.map((given, index) => within([index], () => readEntry('own species', given ?? {}, speciesEntry)));
   for (const [index, { id }] of read.entries()) {
-    if (published.byId().has(id))
-      throw new ShopError(`own species, entry ${id}, field id: a published wood has this id; give yours another`);
-    if (read.findIndex((other) => other.id === id) < index)
-      throw new ShopError(`own species, entry ${id}, field id: it stands there twice`);
+    const refuseId = (why: string) =>
+      new ShopError(`own species, entry ${id}, field id: ${why}`, { path: [index, 'id'], given: id, possible: why });
+    if (published.byId().has(id)) throw refuseId('a published wood has this id; give yours another');
+    if (read.findIndex((other) => other.id === id) < index) throw refuseId('it stands there twice');
   }
   for (const wood of read) own.set(wood.id, wood);
   return read;

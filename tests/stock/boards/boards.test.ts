@@ -46,7 +46,7 @@ describe('a measured board', () => {
       'sapwood: 7 in (177.8 mm) in all given on board A; possible: less than its 7 in (177.8 mm) of width',
     ],
     [{ moisture: 0.08 }, 'possible: a number from 2 to 60 %'],
-    [{ bow: 'a lot' }, '0.bow: "a lot" given'],
+    [{ bow: 'a lot' }, 'no. 1, bow: "a lot" given'],
     [{ species: 'walnutt' }, 'walnut'],
     [{ knots: 3 } as never, 'knots'],
   ])('with %j is refused in one line', (field, message) => {

@@ -53,7 +53,7 @@ describe("the shop's stock", () => {
   });
 
   it.each([
-    [{ boards: [{ ...board('S1'), width: 'wide' }] }, '0.width: "wide" given'],
+    [{ boards: [{ ...board('S1'), width: 'wide' }] }, 'no. 1, width: "wide" given'],
     [{ boards: [board('S1'), board('S1')] }, 'mark: "S1" stands on two boards'],
     [{ bords: [] }, 'bords: there is no such parameter; the nearest is boards'],
     [{ boards: 'none' }, 'a list of boards is needed'],

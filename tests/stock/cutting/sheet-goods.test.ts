@@ -30,7 +30,7 @@ describe('plywood', () => {
     expect(() => sheetParts({ parts: parts.filter(({ name }) => name !== 'bottom') })).toThrow(
       'parts: no plywood among side',
     );
-    expect(() => readSheets([{ ...sheet, thickness: '5 in' }])).toThrow('0.thickness: "5 in" given');
+    expect(() => readSheets([{ ...sheet, thickness: '5 in' }])).toThrow('no. 1, thickness: "5 in" given');
     expect(() => readSheets([sheet, sheet])).toThrow('mark: "P" stands on two sheets');
     expect(() => readSheets([])).toThrow('possible: one sheet or more');
   });

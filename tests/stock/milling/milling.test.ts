@@ -76,13 +76,13 @@ describe('milling', () => {
     [[], 'possible: one board or more'],
     [
       [{ mark: 'A', thickness: '4/4', width: '0', length: '8 ft', price: 1 }],
-      '0.width: "0" given; possible: 1 in to 60 in',
+      'no. 1, width: "0" given; possible: 1 in to 60 in',
     ],
     [
       [{ mark: 'A', thickness: '4/4', width: '8', length: '8 ft', price: -1 }],
-      '0.price: -1 given; possible: a number from 0',
+      'no. 1, price: -1 given; possible: a number from 0',
     ],
-    [[{ mark: '', thickness: '4/4', width: '8', length: '8 ft', price: 1 }], '0.mark: "" given'],
+    [[{ mark: '', thickness: '4/4', width: '8', length: '8 ft', price: 1 }], 'no. 1, mark: "" given'],
   ])('boards %j are refused in one line', (typed, message) => {
     expect(() => readBoards(typed)).toThrow(message);
   });

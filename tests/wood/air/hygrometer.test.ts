@@ -388,7 +388,7 @@ describe('a year of air from readings', () => {
 
   it('names the reading at fault when they were typed by hand', () => {
     expect(() => yearOfAir({ readings: [{ date: '2026-01-01', temperatureC: 20, relativeHumidity: 45 }] })).toThrow(
-      /readings\.0\.relativeHumidity: 45 given; .* so 45 % is written 0.45/,
+      /readings no\. 1, relativeHumidity: 45 given; .* so 45 % is written 0.45/,
     );
     expect(() => yearOfAir({ readings: { readings: [] } as never })).toThrow(
       /possible: the readings that readHygrometer/,

@@ -172,13 +172,13 @@ describe('a board through time', () => {
     [{ air: [] }, /air: \[\] given; possible: at least two days/],
     [
       { air: yearOfAir({ place: 'london' }) },
-      /air\.0\.day: nothing given; possible: a number of days \(dailyAir makes days/,
+      /air no\. 1, day: nothing given; possible: a number of days \(dailyAir makes days/,
     ],
-    [{ air: steady(3, 45) }, /air\.0\.relativeHumidity: 45 given; .* so 45 % is written 0.45/],
-    [{ air: steady(3, 0.5).reverse() }, /air\.1\.day: 1 given; possible: more than 2 \(days must rise\)/],
+    [{ air: steady(3, 45) }, /air no\. 1, relativeHumidity: 45 given; .* so 45 % is written 0.45/],
+    [{ air: steady(3, 0.5).reverse() }, /air no\. 2, day: 1 given; possible: more than 2 \(days must rise\)/],
     [
       { air: [...steady(2, 0.5), { day: 1, temperatureC: 20, relativeHumidity: 0.5 }] },
-      /air\.2\.day: 1 given; possible: more than 1 \(days must rise\)/,
+      /air no\. 3, day: 1 given; possible: more than 1 \(days must rise\)/,
     ],
   ])('refuses %j in one line', (bad, message) => {
     const good = { ...lid, air: steady(3, 0.5), startMoisture: 8 };

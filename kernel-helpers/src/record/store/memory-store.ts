@@ -53,7 +53,7 @@ export function memoryStore(
     has: (file) => files.has(file),
     save: (file, text) => void files.set(file, text),
     stock: {
-      place: "the shop's stock",
+      placeOf: () => "the shop's stock",
       read: () => stock,
       change(next) {
         stock = next(stock);

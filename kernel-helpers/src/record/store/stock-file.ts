@@ -1,14 +1,13 @@
-import { existsSync, readFileSync } from 'node:fs';
 import { diskError } from '../../disk/disk-error.js';
+import { parseJson, placeInJson, readText } from '../../disk/json-file.js';
 import { sweepLock, withLock } from '../../disk/lock.js';
 import { replaceFile } from '../../disk/replace-file.js';
-import { ShopError } from '../../measure/shop-error.js';
 import type { StockStore } from './store.js';
 
 /** The shop's stock in a JSON file; it need not be there yet. @internal */
 export function stockFile(path: string): StockStore {
   return {
-    place: path,
+    placeOf: (error) => placeInJson(path, readText(path) ?? '{}', error),
     read: () => parsed(path, readText(path)),
     change(next) {
       const lock = `${path}.lock`;
@@ -26,19 +25,6 @@ export function stockFile(path: string): StockStore {
   };
 }
 
-function readText(path: string): string | undefined {
-  try {
-    return existsSync(path) ? readFileSync(path, 'utf8') : undefined;
-  } catch (error) {
-    throw diskError(error, `${path} cannot be read`);
-  }
-}
-
 function parsed(path: string, text: string | undefined): unknown {
-  if (text === undefined) return undefined;
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    throw new ShopError(`${path}: not JSON (${(error as Error).message}); { "boards": [] } is possible`);
-  }
+  return text === undefined ? undefined : parseJson(path, text, '{ "boards": [] }');
 }

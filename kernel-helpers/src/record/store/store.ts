@@ -1,3 +1,4 @@
+import type { ShopError } from '../../measure/shop-error.js';
 import type { Appended, Entry, EntryContent } from '../chain/entry.js';
 
 /** Where a commission is kept: its record, its papers, the files it reads, and the shop's stock beside it. */
@@ -28,8 +29,8 @@ export interface KeptFile {
 
 /** The shop's stock, as data: `readShopStock` says what it holds. */
 export interface StockStore {
-  /** Where it is kept, for messages. */
-  place: string;
+  /** Where it is kept, for messages: of what was refused in it, with the line where it has lines. */
+  placeOf(error: ShopError): string;
   /** The stock, or undefined when there is none yet. @throws ShopError when it cannot be read */
   read(): unknown;
   /**

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { readParameters } from '../../measure/parameters.js';
+import { within } from '../../measure/shop-error.js';
 import { type Board, readBoards, type TypedBoard } from './boards.js';
 
 /** The shop's stock as a commission sees it. */
@@ -46,11 +47,15 @@ const fields = z.strictObject({
 export function readShopStock(data: unknown): ShopStock {
   const { boards, commissions } = readParameters(fields, data ?? {});
   const stock: ShopStock = {
-    boards: readAny(boards).map((board) => ({ ...board, inHand: true })),
+    boards: within(['boards'], () => readAny(boards)).map((board) => ({ ...board, inHand: true })),
     commissions: Object.fromEntries(
       Object.entries(commissions).map(([name, { offered, used, offcuts }]) => [
         name,
-        { offered: { boards: readAny(offered.boards), marks: offered.marks }, used, offcuts: readAny(offcuts) },
+        within(['commissions', name], () => ({
+          offered: { boards: within(['offered', 'boards'], () => readAny(offered.boards)), marks: offered.marks },
+          used,
+          offcuts: within(['offcuts'], () => readAny(offcuts)),
+        })),
       ]),
     ),
   };

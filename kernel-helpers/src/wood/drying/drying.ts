@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { amount, known, readParameters, size } from '../../measure/parameters.js';
-import { ShopError } from '../../measure/shop-error.js';
+import { refusal, ShopError } from '../../measure/shop-error.js';
 import { airTemperatureC, humidity } from '../air/air-fields.js';
 import type { AirOnDay } from '../air/daily-air.js';
 import { species as speciesOf } from '../species.js';
@@ -100,9 +100,11 @@ export function readDays(given: AirOnDay[]): AirOnDay[] {
   const { air } = readParameters(airFields, { air: given });
   const back = air.findIndex(({ day }, index) => index > 0 && day <= (air[index - 1] as AirOnDay).day);
   if (back > 0)
-    throw new ShopError(
-      `air.${back}.day: ${air[back]?.day} given; possible: more than ${air[back - 1]?.day} (days must rise)`,
-    );
+    throw refusal({
+      path: ['air', back, 'day'],
+      given: air[back]?.day,
+      possible: `possible: more than ${air[back - 1]?.day} (days must rise)`,
+    });
   return air;
 }
 
