@@ -56,10 +56,10 @@ export { sizeFrameAndPanel } from './piece/frame-and-panel/frame-and-panel.js';
 export { drawnSolidTop } from './piece/solid-top/drawn-solid-top.js';
 export { sizeSolidTop } from './piece/solid-top/solid-top.js';
 // record/
-export { checkCommission } from './record/check.js';
+export { checkCommission } from './record/check/check.js';
+export { typeface } from './record/own/typeface-file.js';
 export { daysDecision, grooveDecision, lidDecision, stockDecision } from './record/results/decided.js';
 export { surfaceDecision } from './record/results/surface-decision.js';
-export { typeface } from './record/typeface-file.js';
 // runner/
 export { proveCuts } from './runner/cuts/prove-cuts.js';
 // shop/

@@ -1,6 +1,6 @@
 /** `npm run bench`: a line of thirty letters with its depths and its preview, from text to picture, cold and warm. */
 import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
-import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
+import { typeface } from '../../kernel-helpers/src/record/own/typeface-file.js';
 import { letteringPreview } from '../../kernel-helpers/src/show/drawing/lid/lettering-preview.js';
 import { layOutLettering } from '../../kernel-helpers/src/surface/lettering/lettering.js';
 

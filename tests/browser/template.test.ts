@@ -6,7 +6,7 @@ import { drawnBookcase } from '../../kernel-helpers/src/piece/bookcase/drawn-boo
 import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 import { sizeDrawer } from '../../kernel-helpers/src/piece/drawer/drawer.js';
 import { drawnDrawer } from '../../kernel-helpers/src/piece/drawer/drawn-drawer.js';
-import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
+import { typeface } from '../../kernel-helpers/src/record/own/typeface-file.js';
 import { jointTemplate } from '../../kernel-helpers/src/show/drawing/joint-template.js';
 import { letteringTemplate } from '../../kernel-helpers/src/show/drawing/lid/lettering-template.js';
 import { storyStick } from '../../kernel-helpers/src/show/drawing/story-stick.js';

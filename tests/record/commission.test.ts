@@ -4,8 +4,18 @@ import { inspect } from 'node:util';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
 import { readRecord } from '../../kernel-helpers/src/record/chain/record-file.js';
-import { compareRecords } from '../../kernel-helpers/src/record/compare.js';
-import { brief, commissionFolder, must, open, sizing, testFolder, versions, writeSheet } from './setting.js';
+import { compareRecords } from '../../kernel-helpers/src/record/check/compare.js';
+import {
+  brief,
+  commissionFolder,
+  must,
+  open,
+  otherBrief,
+  sizing,
+  testFolder,
+  versions,
+  writeSheet,
+} from './setting.js';
 
 afterEach(() => vi.unstubAllEnvs());
 
@@ -106,7 +116,7 @@ describe('a decision', () => {
     };
     expect(sheet().entry?.needs).toEqual({ brief: { seq: first.seq, hash: first.hash } });
     expect(sheet().outcome).toBe('same');
-    open(folder).decide('brief', { ...brief, inputs: { inside: '254 mm' } });
+    open(folder).decide('brief', otherBrief(11));
     expect(sheet()).toMatchObject({ outcome: 'recorded', entry: { seq: 4, needs: { brief: { seq: 3 } } } });
   });
 
@@ -208,7 +218,7 @@ describe('an earlier decision that a sheet needs', () => {
     job.decide('brief', brief);
     job.need('brief');
     job.decide('sizing', sizing);
-    job.decide('brief', { ...brief, seed: 1 });
+    job.decide('brief', otherBrief(11));
     const later = open(folder);
     later.need('sizing');
     later.need('sizing');

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { brief, commissionFolder, must, open, sizing, writeSheet } from './setting.js';
+import { brief, commissionFolder, must, open, otherBrief, sizing, writeSheet } from './setting.js';
 
 const decided = (folder: string, text: string) => {
   const job = open(folder);
@@ -56,7 +56,7 @@ describe('a paper whose decision is behind', () => {
     open(folder).decide('brief', brief);
     sized(folder);
     expect(paper()).toBe(page);
-    for (const seed of [1, 2]) open(folder).decide('brief', { ...brief, seed });
+    for (const inside of [11, 12]) open(folder).decide('brief', otherBrief(inside));
     expect(paper().match(/Behind: do not work from this paper\./g)).toHaveLength(1);
     expect(paper()).toContain('sizing (entry 2) rests on brief as of entry 1; brief was decided again in entry 4.');
     expect(paper()).toMatch(/<body class="paper">\n<aside data-behind/);
@@ -69,14 +69,14 @@ describe('a paper whose decision is behind', () => {
     writeSheet(folder, '02-sizing.ipynb', "job.decide('sizing', {})");
     open(folder).decide('brief', brief);
     sized(folder);
-    open(folder).decide('brief', { ...brief, seed: 1 });
+    open(folder).decide('brief', otherBrief(11));
     const job = open(folder);
     job.need('sizing');
     const before = job.entries().length;
-    expect(() => job.decide('brief', { ...brief, seed: 2 })).toThrow(
+    expect(() => job.decide('brief', otherBrief(12))).toThrow(
       'brief is not recorded: sizing (entry 2) rests on brief as of entry 1; brief was decided again in entry 3. Run 02-sizing.ipynb first.',
     );
     expect(job.entries()).toHaveLength(before);
-    expect(must(open(folder).decide('brief', { ...brief, seed: 2 }).entry).seq).toBe(4);
+    expect(must(open(folder).decide('brief', otherBrief(12)).entry).seq).toBe(4);
   });
 });

@@ -42,6 +42,8 @@ export function open(folder: string, over: { versions?: Versions } = {}): Commis
 
 export const brief = { inputs: { inside: '10 in' }, results: { inside: 10, wood: 'walnut-black' } };
 export const sizing = { inputs: { stock: '5/8 in' }, results: { width: 11.25, parts: [{ name: 'lid', length: 12 }] } };
+/** A brief that later sheets take other figures from. */
+export const otherBrief = (inside: number) => ({ ...brief, results: { ...brief.results, inside } });
 
 /** Entry content with the least that an entry needs. */
 export function content(over: Partial<EntryContent> = {}): EntryContent {

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { checkCommission } from '../../kernel-helpers/src/record/check.js';
+import { checkCommission } from '../../kernel-helpers/src/record/check/check.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { changeParameter, command, copyOf, decided, digests, workedCommission } from './setting.js';
 

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { readRecord } from '../../kernel-helpers/src/record/chain/record-file.js';
-import { compareRecords } from '../../kernel-helpers/src/record/compare.js';
+import { compareRecords } from '../../kernel-helpers/src/record/check/compare.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { decided, root, templateCommission, workedCommission } from './setting.js';
 

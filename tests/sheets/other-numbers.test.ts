@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { checkCommission } from '../../kernel-helpers/src/record/check.js';
+import { checkCommission } from '../../kernel-helpers/src/record/check/check.js';
 import { changeParameter, command, decided, templateCommission } from './setting.js';
 
 let folder: string;

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { checkCommission } from '../../kernel-helpers/src/record/check.js';
+import { checkCommission } from '../../kernel-helpers/src/record/check/check.js';
 import { newCommission } from '../../kernel-helpers/src/record/new-commission.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { changeParameter, command, decided, root, templateCommission } from './setting.js';

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { checkCommission } from '../../kernel-helpers/src/record/check.js';
+import { checkCommission } from '../../kernel-helpers/src/record/check/check.js';
 import type { Kernel } from '../../kernel-helpers/src/runner/kernel/kernel.js';
 import { startKernel } from '../../kernel-helpers/src/runner/kernel/start-kernel.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { checkCommission } from '../../kernel-helpers/src/record/check.js';
+import { checkCommission } from '../../kernel-helpers/src/record/check/check.js';
 import { root } from './setting.js';
 
 let daybook: string;

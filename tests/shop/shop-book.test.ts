@@ -1,7 +1,7 @@
 import { appendFileSync, cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { checkCommission } from '../../kernel-helpers/src/record/check.js';
+import { checkCommission } from '../../kernel-helpers/src/record/check/check.js';
 import { noteHead } from '../../kernel-helpers/src/record/known-heads.js';
 import type { CommissionCard } from '../../kernel-helpers/src/shop/commission-card.js';
 import { searchCommissions } from '../../kernel-helpers/src/shop/search-commissions.js';

@@ -2,15 +2,19 @@ import { statSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { ShopError } from '../measure/shop-error.js';
 import { localTime, whoDecides } from './chain/who-and-when.js';
-import type { Opening } from './commission.js';
+
 import { demonstration, isCommission } from './demonstration.js';
+import type { Opening } from './opening.js';
 import { sheetLinks } from './sheets.js';
 import { folderStore } from './store/folder-store.js';
 import { stagedStore } from './store/staged-store.js';
 
 /** What a folder says of the commission in it. @internal */
 export interface CommissionFolder
-  extends Pick<Opening<never>, 'folder' | 'name' | 'store' | 'rehearsal' | 'practice' | 'signature' | 'sheetOf'> {
+  extends Pick<
+    Opening<never>,
+    'folder' | 'name' | 'store' | 'rehearsal' | 'practice' | 'decideAll' | 'signature' | 'sheetOf'
+  > {
   /** Whether all its sheets are being worked, this one among them. */
   working?: boolean;
   /** Why it neither takes from the shop's stock nor gives to it, if so. */
@@ -48,6 +52,8 @@ export function commissionFolder(given: string): CommissionFolder {
     store: waitingFolder ? stagedStore(folder, waitingFolder) : store,
     rehearsal: rehearsalStore(),
     working: Boolean(waitingFolder),
+    // Set by the runner for `work --decide`.
+    decideAll: Boolean(process.env.COMMISSION_DECIDE),
     withoutStock:
       shown === folder ? 'The boards of the demonstration are invented: no offcut goes into your stock.' : undefined,
   };

@@ -1,26 +1,22 @@
 import { ShopError } from '../measure/shop-error.js';
-import { type Entry, type Head, setAsideText, type Versions } from './chain/entry.js';
-import {
-  contentDifferences,
-  type Decision,
-  type DecisionContent,
-  decisionContent,
-  type Schema,
-  schemaProblem,
-} from './decision.js';
+import { type Entry, type Head, setAsideText } from './chain/entry.js';
+import { contentDifferences, type Decision, type DecisionContent, decisionContent } from './decision.js';
 import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
 import type { Decisions } from './decisions/decisions.js';
-import type { Notices } from './notices.js';
-import { markedBehind, refusePaperName, signed } from './papers.js';
-import { latest, staleness, staleText, standing } from './stale.js';
-import type { Store } from './store/store.js';
+import type { Draft, Ground } from './drafts/draft.js';
+import { groundIn } from './ground.js';
+import { heldPapers } from './held-papers.js';
+import type { Opening } from './opening.js';
+import { latest, sameGround } from './stale.js';
 
 /** What became of a decision. */
 export interface Decided {
-  /** `recorded`: appended; `same`: the record says so already; `practice`: nothing is kept here. */
-  outcome: 'recorded' | 'same' | 'practice';
+  /** `recorded`: appended; `same`: the record says so already; `draft`: not decided; `practice`: nothing is kept here. */
+  outcome: 'recorded' | 'same' | 'draft' | 'practice';
   /** The entry that now stands for it. */
   entry?: Entry;
+  /** The draft that it makes. */
+  draft?: Draft;
   /** The same in one sentence. */
   note: string;
 }
@@ -39,7 +35,7 @@ export interface Commission<D = Decisions> {
   /** What the commission had to say so far, each thing once. */
   readonly notices: readonly string[];
   /**
-   * The results of an earlier decision, as they were recorded; they cannot be changed.
+   * The results of an earlier decision, as they were recorded, or of the draft of it where there is one; they cannot be changed.
    *
    * @throws ShopError  when it was not decided yet, naming the sheet to run first, or when the record is damaged
    */
@@ -52,16 +48,18 @@ export interface Commission<D = Decisions> {
    */
   find<What extends keyof D & string>(what: What): Readonly<D[What]> | undefined;
   /**
-   * Records a decision, unless the record says the same already.
+   * Records a decision, unless the record says the same already. With `decided: false` among its inputs it makes a draft, which
+   * takes the place of the one before and leaves record and papers as they are; `decided` itself is not kept.
    *
-   * @throws ShopError  when a finding says `stop` and no override gives a reason, when a decision that it rests on is behind
-   *                    others that changed, or when it cannot be kept; record and papers are then as they were
+   * @throws ShopError  when a finding says `stop` and no override gives a reason, when it is to be decided and a decision that it
+   *                    rests on is a draft, or behind others that changed, or when it cannot be kept; record, drafts and papers
+   *                    are then as they were
    */
   decide<What extends keyof D & string>(what: What, decision: Decision<D[What]>): Decided;
   /**
    * Keeps a paper that a sheet made (a template to print, a drawing for exchange) in the commission's folder once the sheet's
-   * next decision stands: until then, and when the decision is refused, the paper before it stays as it was. In practice and
-   * in a check it is not kept.
+   * next decision stands: until then, and when the decision is refused, the paper before it stays as it was. One of a draft goes
+   * into the folder `drafts` with DRAFT across it. In practice and in a check it is not kept.
    *
    * @param file  a plain name such as `joint-template.html`
    * @param text  `[entry]` and `[fingerprint]` in it become the decision's own
@@ -78,6 +76,8 @@ export interface Commission<D = Decisions> {
   read(file: string): string;
   /** Rules of thumb that standing decisions go against, each with its reason. */
   reasons(): { rule: string; reason: string }[];
+  /** What is worked out and not decided, in the order in which it was drafted. */
+  drafts(): readonly Draft[];
   /** All entries, oldest first; in practice those of the demonstration commission. */
   entries(): readonly Entry[];
   /** The record as a table. */
@@ -86,34 +86,12 @@ export interface Commission<D = Decisions> {
   head(): Head | undefined;
 }
 
-/** What a commission is opened with. @internal */
-export interface Opening<D> {
-  /** The folder it stands in, and that folder's name. */
-  folder: string;
-  name: string;
-  store: Store;
-  /** Where its decisions go when they are only to be compared. */
-  rehearsal?: Store;
-  /** In practice: the commission whose entries the store gives, or nothing where there is none. */
-  practice?: { demonstration: string | undefined };
-  schemas: { [What in keyof D]: Schema };
-  versions: Versions;
-  notices: Notices;
-  /** When a decision is made, `2026-03-12T19:30:00-05:00`, and by whom. */
-  signature: () => Pick<Entry, 'at' | 'who'>;
-  /** The sheet that makes a decision, if there is one. */
-  sheetOf: (what: string) => string | undefined;
-}
-
 /** Opens a commission that a store holds. @internal */
 export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   const { name, folder, store, rehearsal, practice, notices } = opening;
-  const needs: Record<string, Head> = {};
+  const ground = groundIn(opening);
   const files: Record<string, string> = {};
-  /** Papers that wait for their decision. */
-  const held = new Map<string, string>();
-  const done = (outcome: Decided['outcome'], note: string, entry?: Entry): Decided =>
-    printedAs({ outcome, entry, note }, entry ? `${note} Fingerprint ${shortHash(entry.hash)}.` : note);
+  const papers = heldPapers(opening);
 
   return {
     name,
@@ -124,23 +102,15 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     },
     practice: practice !== undefined,
     notices: notices.lines,
+    drafts: ground.drafts,
     entries: () => store.entries(),
-    reasons: () =>
-      standing(store.entries()).flatMap(({ overrides }) =>
-        Object.entries(overrides).map(([rule, reason]) => ({ rule, reason })),
-      ),
+    reasons: () => ground.standing().flatMap(({ overrides }) => reasonsIn(overrides)),
     decisions: () => decisionRows(store.entries()),
     head: () => {
       const last = store.entries().at(-1);
       return last && { seq: last.seq, hash: last.hash };
     },
-
-    save(file, text) {
-      refusePaperName(file);
-      if (rehearsal) return;
-      if (practice) return notices.say(`Practice: ${file} is not kept.`);
-      held.set(file, text);
-    },
+    save: papers.hold,
 
     read(file) {
       const { text, digest } = store.read(file);
@@ -149,109 +119,110 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     },
 
     need(what) {
-      const results = found(what);
+      const results = ground.take(what);
       if (results) return results;
       throw new ShopError(
         practice
           ? `Practice takes ${what} from the demonstration commission, which has none yet: run npm start once.`
-          : `${what} is not decided yet in ${name}: run ${sheetOf(what)} first.`,
+          : `${what} is not decided yet in ${name}: run ${ground.sheetOf(what)} first.`,
       );
     },
 
-    find: found,
+    find: ground.take,
 
     decide(what, decision) {
-      const content = decisionContent(what, decision, schemaOf(what));
-      if (practice) return done('practice', `Practice: ${what} is worked out but not kept.`);
-      const { [what]: _, ...restsOn } = needs;
-      if (!rehearsal) refuseBehind(what, restsOn);
+      const { decided, inputs } = withoutDecided(decision.inputs);
+      const content = decisionContent(what, { ...decision, inputs }, ground.schemaOf(what));
+      if (practice) return outcome('practice', `Practice: ${what} is worked out but not kept.`);
+      const needs = ground.needsOf(what);
+      const draft = ground.draftOf(what);
+      if (!decided && !rehearsal && !opening.decideAll) return drafted(what, content, needs, draft);
+
+      if (!rehearsal) ground.refuseBehind(what);
       const versions = { ...opening.versions, data: { ...opening.versions.data, ...files } };
       let same: Entry | undefined;
       const { entry, setAside } = (rehearsal ?? store).append((recorded) => {
-        const before = latest(recorded, what);
-        same = before && isSame(before, content, restsOn) ? before : undefined;
-        const papers = held.size > 0 ? [...held.keys()] : undefined;
-        return same ? undefined : { ...opening.signature(), what, needs: restsOn, versions, papers, ...content };
+        same = sameAs(recorded, what, content, needs);
+        if (same) return undefined;
+        return {
+          ...opening.signature(),
+          ...{ what, needs: ground.recordedNeedsOf(what), versions, papers: papers.names(), ...content },
+        };
       });
-      if (setAside) {
-        notices.say(setAsideText(setAside));
-      }
-      const stands = same ?? entry;
-      if (stands && !rehearsal) keepPapers(stands);
-      if (same) {
-        return done('same', `Same: ${what} is as recorded on ${same.at.slice(0, 10)}, entry ${same.seq}.`, same);
-      }
-      return done('recorded', `${rehearsal ? 'Rehearsed' : 'Recorded'}: ${what}, entry ${entry?.seq}.`, entry);
+      if (setAside) notices.say(setAsideText(setAside));
+      if (draft) store.removeDraft(draft);
+      if (same) return stands(same);
+      if (entry) papers.keepWith(entry);
+      return outcome('recorded', `${rehearsal ? 'Rehearsed' : 'Recorded'}: ${what}, entry ${entry?.seq}.`, { entry });
     },
   };
 
-  function found<What extends keyof D & string>(what: What): Readonly<D[What]> | undefined {
-    const schema = schemaOf(what);
+  function drafted(
+    what: string,
+    content: DecisionContent,
+    needs: Record<string, Ground>,
+    before: Draft | undefined,
+  ): Decided {
     const entries = store.entries();
-    const entry = (rehearsal && latest(rehearsal.entries(), what)) ?? latest(entries, what);
-    if (!entry) return undefined;
-    const wrong = schemaProblem(schema, entry.results, 'results');
-    if (wrong) {
-      throw new ShopError(
-        `${what} in the record of ${practice?.demonstration ?? name} (entry ${entry.seq}) is not as these sheets use it: ${wrong}. Run ${sheetOf(what)} again.`,
-      );
+    const same = sameAs(entries, what, content, needs);
+    if (same) {
+      if (before) store.removeDraft(before);
+      return stands(same);
     }
-    if (practice) {
-      notices.say(
-        `Practice: nothing is kept, and earlier decisions are those of the demonstration commission ${practice.demonstration}.`,
-      );
-    }
-    const stale = practice || rehearsal ? undefined : staleness(entries, entry);
-    if (stale) notices.say(`${staleText(stale)} Run ${sheetOf(what)} again.`);
-    needs[what] = { seq: entry.seq, hash: entry.hash };
-    return entry.results as Readonly<D[What]>;
+    const made: Draft = { ...opening.signature(), what, needs, ...content, papers: papers.names() };
+    const draft = before && isSame(entries, before, made, needs) ? { ...before, papers: made.papers } : made;
+    papers.keepAsDraft(draft);
+    const sheet = name.replace(/^\d{4}-\d\d-\d\d-/, '');
+    const note = `Draft: ${what} is worked out and not decided. Set decided: true and run the sheet again, or npm run work -- ${sheet} --decide.`;
+    return outcome('draft', note, { draft });
   }
 
-  /** Nothing is decided on what has been overtaken: the figures would be of two pieces. */
-  function refuseBehind(what: string, restsOn: Record<string, Head>): void {
-    const entries = store.entries();
-    for (const need of Object.keys(restsOn)) {
-      const entry = latest(entries, need);
-      const stale = entry && staleness(entries, entry);
-      if (stale) throw new ShopError(`${what} is not recorded: ${staleText(stale)} Run ${sheetOf(need)} first.`);
-    }
-  }
-
-  /** Writes the papers of a decision that stands, and marks those of decisions that it leaves behind. */
-  function keepPapers(entry: Entry): void {
-    for (const [file, text] of held) {
-      store.save(file, signed(text, entry));
-      notices.say(`Kept in the commission's folder: ${file}`);
-    }
-    held.clear();
-    const entries = store.entries();
-    for (const other of standing(entries)) {
-      const stale = staleness(entries, other);
-      if (!stale) continue;
-      for (const paper of (other.papers ?? []).filter((file) => file.endsWith('.html') && store.has(file)))
-        store.save(paper, markedBehind(store.read(paper).text, staleText(stale)));
-    }
-  }
-
-  function schemaOf(what: keyof D & string): Schema {
-    if (Object.hasOwn(opening.schemas, what)) return opening.schemas[what];
-    throw new ShopError(`There is no decision '${what}'; there are ${Object.keys(opening.schemas).join(', ')}.`);
-  }
-
-  function sheetOf(what: string): string {
-    return opening.sheetOf(what) ?? `the sheet that decides ${what}`;
+  function stands(entry: Entry): Decided {
+    papers.keepWith(entry);
+    const { what, at, seq } = entry;
+    return outcome('same', `Same: ${what} is as recorded on ${at.slice(0, 10)}, entry ${seq}.`, { entry });
   }
 }
 
-/** Whether a decision says what an entry says already; other versions alone are no change. */
-function isSame(entry: Entry, content: DecisionContent, needs: Record<string, Head>): boolean {
+/** A sheet's inputs without `decided`, and whether it is decided: it is where that is not said. */
+function withoutDecided(inputs: object): { decided: boolean; inputs: object } {
+  const { decided = true, ...others } = inputs as { decided?: unknown };
+  if (typeof decided === 'boolean') return { decided, inputs: others };
+  throw new ShopError(`decided: ${JSON.stringify(decided)} given; possible: true, or false to try it first`);
+}
+
+/** The standing entry, when it says what is decided now already; other versions alone are no change. */
+function sameAs(
+  entries: readonly Entry[],
+  what: string,
+  content: DecisionContent,
+  needs: Record<string, Ground>,
+): Entry | undefined {
+  const before = latest(entries, what);
+  return before && isSame(entries, before, content, needs) ? before : undefined;
+}
+
+function isSame(
+  entries: readonly Entry[],
+  before: Entry | Draft,
+  content: DecisionContent,
+  needs: Record<string, Ground>,
+): boolean {
+  const had: Record<string, Ground> = before.needs;
   const sameNeeds =
-    Object.keys(needs).length === Object.keys(entry.needs).length &&
-    Object.entries(needs).every(([what, need]) => entry.needs[what]?.hash === need.hash);
-  return sameNeeds && contentDifferences(entry, content).length === 0;
+    Object.keys(needs).length === Object.keys(had).length &&
+    Object.entries(needs).every(([what, now]) => had[what] && sameGround(entries, had[what], now));
+  return sameNeeds && contentDifferences(before, content).length === 0;
 }
 
-// A cell's last value is printed: without this, that would be the whole entry.
-function printedAs(decided: Decided, text: string): Decided {
-  return Object.defineProperty(decided, Symbol.for('nodejs.util.inspect.custom'), { value: () => text });
+function reasonsIn(overrides: Record<string, string>): { rule: string; reason: string }[] {
+  return Object.entries(overrides).map(([rule, reason]) => ({ rule, reason }));
+}
+
+function outcome(is: Decided['outcome'], note: string, made: Pick<Decided, 'entry' | 'draft'> = {}): Decided {
+  const text = made.entry ? `${note} Fingerprint ${shortHash(made.entry.hash)}.` : note;
+  // A cell's last value is printed: without this, that would be the whole entry.
+  return Object.defineProperty({ outcome: is, ...made, note }, Symbol.for('nodejs.util.inspect.custom'), {
+    value: () => text,
+  });
 }

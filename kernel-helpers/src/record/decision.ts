@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { type Finding, nothingGoesPast } from '../measure/finding.js';
+import { parseLength } from '../measure/length.js';
 import { ShopError } from '../measure/shop-error.js';
 import { type Difference, differences } from './chain/differences.js';
 import { type Entry, findingSchema } from './chain/entry.js';
@@ -57,11 +58,38 @@ export function schemaProblem(schema: Schema, value: unknown, where: string): st
   return issue && `${[where, ...issue.path.map(String)].join('.')}: ${issue.message}`;
 }
 
-/** What differs between two makings of one decision, by name. @internal */
+/**
+ * What differs between two makings of one decision, by name. Where only inputs do, a length that is written otherwise (`13 1/4`
+ * and `13.25 in`) is no difference.
+ *
+ * @internal
+ */
 export function contentDifferences(recorded: DecisionContent, now: DecisionContent): Difference[] {
-  return (['inputs', 'results', 'findings', 'overrides', 'seed'] as const).flatMap((part) =>
+  const inputs = differences(recorded.inputs, now.inputs, 'inputs');
+  const others = (['results', 'findings', 'overrides', 'seed'] as const).flatMap((part) =>
     differences(recorded[part], now[part], part),
   );
+  // Only then: a text that merely looks like a length may be what moved the results.
+  return others.length === 0
+    ? inputs.filter(({ recorded, now }) => !isSameLength(recorded, now))
+    : [...inputs, ...others];
+}
+
+function isSameLength(one: unknown, other: unknown): boolean {
+  return (['in', 'mm'] as const).some((bare) => {
+    const [inches, otherInches] = [inchesIn(one, bare), inchesIn(other, bare)];
+    return (
+      inches !== undefined && otherInches !== undefined && Math.abs(inches - otherInches) <= 1e-9 * Math.abs(inches)
+    );
+  });
+}
+
+function inchesIn(text: unknown, bare: 'in' | 'mm'): number | undefined {
+  try {
+    return typeof text === 'string' ? parseLength(text, { bare, signed: true }) : undefined;
+  } catch {
+    return undefined;
+  }
 }
 
 function refuseStops(what: string, { findings, overrides }: DecisionContent): void {

@@ -8,7 +8,7 @@ import { decisionSchemas } from './decisions/decision-schemas.js';
 import type { Decisions } from './decisions/decisions.js';
 import { noticesTo } from './notices.js';
 import { type Board, decideOnBoard } from './on-board.js';
-import { addOwnSpecies, ownSpeciesVersions } from './own-species.js';
+import { addOwnSpecies, ownSpeciesVersions } from './own/own-species.js';
 import { type CommissionStock, commissionStock } from './shop-stock.js';
 
 /** The commission that a sheet stands in, which also speaks of lengths as its brief asks. */

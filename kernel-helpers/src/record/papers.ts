@@ -1,10 +1,7 @@
 import { ShopError } from '../measure/shop-error.js';
 import type { Head } from './chain/entry.js';
 import { shortHash } from './decision-row.js';
-
-/** Plain names only: nothing that leads out of the folder or over a sheet or the record. */
-const possible = /^[a-z0-9][a-z0-9-]*\.(?:html|dxf|svg|csv)$/;
-const taken = ['index.html'];
+import { isPaperName } from './drafts/paper-name.js';
 
 /**
  * Refuses a name that a paper of a sheet (a template, a drawing for exchange) cannot have.
@@ -13,7 +10,7 @@ const taken = ['index.html'];
  * @internal
  */
 export function refusePaperName(file: string): void {
-  if (!possible.test(file) || taken.includes(file))
+  if (!isPaperName(file))
     throw new ShopError(
       `file: "${file}" given; possible: a plain name such as joint-template.html or parts.dxf, but not index.html`,
     );
@@ -26,6 +23,25 @@ export const fingerprintHere = '[fingerprint]';
 /** A paper with the number and the fingerprint of its entry put in. @internal */
 export function signed(text: string, { seq, hash }: Head): string {
   return text.replaceAll(entryHere, String(seq)).replaceAll(fingerprintHere, shortHash(hash));
+}
+
+/**
+ * A paper of a draft, which says so across every page of it that is printed.
+ *
+ * @param what  the decision that was not made
+ * @internal
+ */
+export function draftPaper(file: string, text: string, what: string): string {
+  const unsigned = text.replaceAll(entryHere, '(draft: no entry)').replaceAll(fingerprintHere, '(draft: none)');
+  if (!file.endsWith('.html')) return unsigned;
+  const said = `Draft: ${what} is worked out and not decided. Promise nothing from this paper, and do not work from it.`;
+  return unsigned.replace(/<body[^>]*>/, (body) => `${body}\n${draftMark(said)}`);
+}
+
+// Letters in outline, so that figures under them can be read; what is fixed stands on every page that is printed.
+function draftMark(said: string): string {
+  return `<aside data-draft style="border: 3px double #000; padding: 0.6em 1em; margin: 0 0 1em; font: bold 1rem/1.4 sans-serif">${said}</aside>
+<div data-draft aria-hidden="true" style="position: fixed; inset: 0; z-index: 9; display: grid; place-items: center; overflow: hidden; pointer-events: none"><span style="font: 900 min(26vw, 22vh)/1 sans-serif; letter-spacing: 0.06em; rotate: -35deg; color: transparent; -webkit-text-stroke: 2px #767676">DRAFT</span></div>`;
 }
 
 const mark = /<aside data-behind[^>]*>.*?<\/aside>\n?/gs;

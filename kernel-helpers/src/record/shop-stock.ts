@@ -25,7 +25,7 @@ export interface CommissionStock {
   offered(options?: { today?: boolean }): StockOffered;
   /**
    * Writes into the shop's stock what the standing `stock` decision uses of it and the offcuts it gives back; done twice, it
-   * counts once. In practice, in the demonstration and in a check nothing is written.
+   * counts once. While stock is a draft, in practice, in the demonstration and in a check nothing is written.
    *
    * @throws ShopError  when stock is not decided yet; a stock that cannot be read or written: it is then as it was
    */
@@ -34,7 +34,7 @@ export interface CommissionStock {
 
 /** What the shop's stock is opened with. @internal */
 export interface StockOpening {
-  job: Pick<Commission<{ stock: StockDecision }>, 'name' | 'entries' | 'need'>;
+  job: Pick<Commission<{ stock: StockDecision }>, 'name' | 'entries' | 'drafts' | 'need'>;
   store: StockStore;
   /** Why this commission neither takes from the stock nor gives to it, if so. */
   without?: string;
@@ -56,6 +56,8 @@ export function commissionStock({ job, store, without, rehearsal, say }: StockOp
     keepOffcuts() {
       if (rehearsal) return;
       if (without) return say(without);
+      if (job.drafts().some(({ what }) => what === 'stock'))
+        return say("Draft: the shop's stock stays as it is until stock is decided.");
       const { boards, offcuts } = job.need('stock');
       const notices: string[] = [];
       store.change((written) => {

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { decisionSchemas } from '../../../kernel-helpers/src/record/decisions/decision-schemas.js';
+import { typeface } from '../../../kernel-helpers/src/record/own/typeface-file.js';
 import { surfaceDecision } from '../../../kernel-helpers/src/record/results/surface-decision.js';
-import { typeface } from '../../../kernel-helpers/src/record/typeface-file.js';
 import { planFinishing } from '../../../kernel-helpers/src/surface/finish/finishing.js';
 import { planGluing } from '../../../kernel-helpers/src/surface/finish/gluing.js';
 import { planSanding } from '../../../kernel-helpers/src/surface/finish/sanding.js';

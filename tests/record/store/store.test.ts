@@ -13,6 +13,7 @@ import {
   brief,
   commissionFolder,
   content,
+  otherBrief,
   recordBytes,
   schemas,
   sizing,
@@ -101,7 +102,7 @@ it('decisions are taken by the same rules wherever they are kept: the same words
     expect(job.decide('brief', brief).outcome).toBe('same');
     job.need('brief');
     job.decide('sizing', sizing);
-    job.decide('brief', { ...brief, seed: 1 });
+    job.decide('brief', otherBrief(11));
     job.need('sizing');
     expect(job.notices).toEqual([
       'sizing (entry 2) rests on brief as of entry 1; brief was decided again in entry 3. Run sizing.ipynb again.',

@@ -3,7 +3,7 @@ import { basename, dirname, join } from 'node:path';
 import fc from 'fast-check';
 import { strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { checkCommission } from '../../../kernel-helpers/src/record/check.js';
+import { checkCommission } from '../../../kernel-helpers/src/record/check/check.js';
 import { knownHead } from '../../../kernel-helpers/src/record/known-heads.js';
 import { packCommission } from '../../../kernel-helpers/src/runner/commands/pack.js';
 import { unpackCommission } from '../../../kernel-helpers/src/runner/commands/unpack.js';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
-import { typeface } from '../../../kernel-helpers/src/record/typeface-file.js';
+import { typeface } from '../../../kernel-helpers/src/record/own/typeface-file.js';
 import { layOutLettering } from '../../../kernel-helpers/src/surface/lettering/lettering.js';
 import { chest } from './shapes.js';
 

@@ -1,5 +1,5 @@
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
-import { typeface } from '../../../kernel-helpers/src/record/typeface-file.js';
+import { typeface } from '../../../kernel-helpers/src/record/own/typeface-file.js';
 import type { CurvedPath, LidPoint, Outline } from '../../../kernel-helpers/src/surface/lettering/outline.js';
 import { straightened } from '../../../kernel-helpers/src/surface/lettering/outline.js';
 

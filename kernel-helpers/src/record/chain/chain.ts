@@ -42,7 +42,7 @@ const sealLength = ',"seal":""}'.length + 64;
  * @internal
  */
 export function nextLine(head: Head | undefined, content: EntryContent): Uint8Array {
-  const { at, who, what, needs, inputs, results, findings, overrides, seed, papers, versions } = content;
+  const { at, who, what, needs, inputs, results, findings, overrides, seed, papers, withdraws, versions } = content;
   const seq = (head?.seq ?? 0) + 1;
   const prev = head?.hash ?? firstPrev;
   const whole = JSON.stringify({
@@ -57,6 +57,7 @@ export function nextLine(head: Head | undefined, content: EntryContent): Uint8Ar
     overrides,
     seed,
     papers,
+    withdraws,
     versions,
     prev,
   });

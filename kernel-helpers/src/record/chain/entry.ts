@@ -39,6 +39,8 @@ export interface Entry {
   seed?: number;
   /** Papers that were kept with it, by file name. */
   papers?: string[];
+  /** The entry that this one withdraws: it decides nothing itself, and what stood before the withdrawn one stands again. */
+  withdraws?: Head;
   versions: Versions;
   /** SHA-256 of the line before, as stored and without its newline; 64 zeros for the first. */
   prev: string;
@@ -65,6 +67,9 @@ export function setAsideText(file: string): string {
 const digest = z.string().regex(/^[0-9a-f]{64}$/);
 
 /** @internal */
+export const headSchema = z.object({ seq: z.int().positive(), hash: digest });
+
+/** @internal */
 export const findingSchema = z.object({
   rule: z.string().min(1),
   verdict: z.enum(['ok', 'watch', 'stop']),
@@ -80,13 +85,14 @@ export const lineSchema = z.object({
   at: z.iso.datetime({ offset: true }),
   who: z.string(),
   what: z.string().min(1),
-  needs: z.record(z.string(), z.object({ seq: z.int().positive(), hash: digest })),
+  needs: z.record(z.string(), headSchema),
   inputs: z.unknown(),
   results: z.unknown(),
   findings: z.array(findingSchema),
   overrides: z.record(z.string(), z.string()),
   seed: z.number().optional(),
   papers: z.array(z.string()).optional(),
+  withdraws: headSchema.optional(),
   versions: z.object({
     node: z.string(),
     tslab: z.string().optional(),

@@ -5,6 +5,8 @@ import { replaceFile } from '../../disk/replace-file.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { appendEntry, soundEntries } from '../chain/record-file.js';
 import { sha256 } from '../chain/sha256.js';
+import { withDraft, withoutDraft } from '../drafts/draft.js';
+import { changeDrafts, readDrafts } from './drafts-file.js';
 import { stockFile } from './stock-file.js';
 import type { Store } from './store.js';
 
@@ -25,6 +27,9 @@ export function folderStore(folder: string): Store {
     },
     has: (file) => existsSync(resolve(folder, file)),
     save: (file, text) => replaceFile(join(folder, file), text),
+    drafts: () => readDrafts(folder),
+    putDraft: (draft, papers) => changeDrafts(folder, (drafts) => withDraft(drafts, draft), papers),
+    removeDraft: (draft) => changeDrafts(folder, (drafts) => withoutDraft(drafts, draft)),
     stock: stockFile(join(dirname(dirname(folder)), 'stock.json')),
   };
 }

@@ -1,7 +1,9 @@
 import { ShopError } from '../../measure/shop-error.js';
 import { nextLine, readChain, refuseDamaged } from '../chain/chain.js';
 import type { EntryContent } from '../chain/entry.js';
+import { deepFreeze } from '../chain/json-value.js';
 import { sha256 } from '../chain/sha256.js';
+import { type Draft, withDraft, withoutDraft } from '../drafts/draft.js';
 import type { Store } from './store.js';
 
 /** A store that holds everything itself: what was kept can be read back from it. @internal */
@@ -26,11 +28,18 @@ export function memoryStore(
   const { name = 'this commission' } = from;
   let record = from.record ?? new Uint8Array();
   let stock = from.stock;
+  let drafts: Draft[] = [];
   const files = new Map(Object.entries(from.files ?? {}));
   const sound = () => {
     const chain = readChain(record);
     refuseDamaged(name, chain.faults);
     return chain;
+  };
+  const changeDrafts = (next: Draft[]) => {
+    const named = new Set(next.flatMap(({ papers }) => papers ?? []));
+    for (const file of drafts.flatMap(({ papers }) => papers ?? []))
+      if (!named.has(file)) files.delete(`drafts/${file}`);
+    drafts = next;
   };
   return {
     files,
@@ -52,6 +61,12 @@ export function memoryStore(
     },
     has: (file) => files.has(file),
     save: (file, text) => void files.set(file, text),
+    drafts: () => drafts,
+    putDraft(draft, papers) {
+      changeDrafts(withDraft(drafts, deepFreeze(draft)));
+      for (const [file, text] of papers) files.set(`drafts/${file}`, text);
+    },
+    removeDraft: (draft) => changeDrafts(withoutDraft(drafts, draft)),
     stock: {
       placeOf: () => "the shop's stock",
       read: () => stock,

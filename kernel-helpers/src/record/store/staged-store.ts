@@ -1,12 +1,15 @@
 import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { replaceFile } from '../../disk/replace-file.js';
+import { deepFreeze } from '../chain/json-value.js';
 import { appendStaged, recordName } from '../chain/record-file.js';
+import { type Draft, withDraft, withoutDraft } from '../drafts/draft.js';
+import { changeDrafts, draftsFolder } from './drafts-file.js';
 import { folderStore } from './folder-store.js';
 import type { Store } from './store.js';
 
 /**
- * A commission in its folder, whose new entries and papers wait in another until the sheet that makes them has run to its end:
+ * A commission in its folder, whose new entries, drafts and papers wait in another until the sheet that makes them has run to its end:
  * {@link takeOver} puts them in their place, and what is left there when a sheet fails was never kept.
  *
  * @param folder  the commission's
@@ -17,6 +20,10 @@ export function stagedStore(folder: string, waiting: string): Store {
   const kept = folderStore(folder);
   const staged = folderStore(waiting);
   const record = join(waiting, recordName);
+  const stage = (change: DraftChange) => {
+    mkdirSync(waiting, { recursive: true });
+    replaceFile(join(waiting, changesName), JSON.stringify([...readChanges(waiting), change]));
+  };
   return {
     ...kept,
     entries: () => (existsSync(record) ? staged : kept).entries(),
@@ -31,11 +38,31 @@ export function stagedStore(folder: string, waiting: string): Store {
       mkdirSync(waiting, { recursive: true });
       staged.save(file, text);
     },
+    drafts: () => deepFreeze(changed(kept.drafts(), readChanges(waiting))),
+    putDraft: (draft, papers) => stage({ draft, papers: Object.fromEntries(papers) }),
+    removeDraft: (draft) => stage({ without: draft }),
   };
 }
 
+/** What a sheet does to the drafts: kept as a change, since other programs may draft while it runs. */
+type DraftChange = { draft: Draft; papers: Record<string, string> } | { without: Draft };
+
+const changesName = `${draftsFolder}.json`;
+
+function readChanges(waiting: string): DraftChange[] {
+  const path = join(waiting, changesName);
+  return existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : [];
+}
+
+function changed(drafts: readonly Draft[], changes: DraftChange[]): Draft[] {
+  return changes.reduce<Draft[]>(
+    (so, change) => ('draft' in change ? withDraft(so, change.draft) : withoutDraft(so, change.without)),
+    [...drafts],
+  );
+}
+
 /**
- * Takes over what waits: the entries in one write, then the papers.
+ * Takes over what waits: the entries in one write, then the papers, then the drafts.
  *
  * @throws ShopError  when the record was written to meanwhile, or the disk refuses; nothing that waits is kept then
  * @internal
@@ -45,8 +72,11 @@ export function takeOver(folder: string, waiting: string): void {
   try {
     const files = readdirSync(waiting);
     if (files.includes(recordName)) appendStaged(folder, readFileSync(join(waiting, recordName)));
-    for (const file of files.filter((file) => !basename(file).startsWith(recordName)))
+    for (const file of files.filter((file) => !basename(file).startsWith(recordName) && file !== changesName))
       replaceFile(join(folder, file), readFileSync(join(waiting, file)));
+    const changes = readChanges(waiting);
+    const papers = changes.flatMap((change) => ('draft' in change ? Object.entries(change.papers) : []));
+    if (changes.length > 0) changeDrafts(folder, (drafts) => changed(drafts, changes), new Map(papers));
   } finally {
     rmSync(waiting, { recursive: true, force: true, maxRetries: 3 });
   }

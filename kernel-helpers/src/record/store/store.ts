@@ -1,7 +1,8 @@
 import type { ShopError } from '../../measure/shop-error.js';
 import type { Appended, Entry, EntryContent } from '../chain/entry.js';
+import type { Draft } from '../drafts/draft.js';
 
-/** Where a commission is kept: its record, its papers, the files it reads, and the shop's stock beside it. */
+/** Where a commission is kept: its record, its drafts, its papers, the files it reads, and the shop's stock beside it. */
 export interface Store {
   /** All entries, oldest first. @throws ShopError when the record is damaged or cannot be read */
   entries(): Entry[];
@@ -18,6 +19,17 @@ export interface Store {
   has(file: string): boolean;
   /** Keeps a paper, whole or not at all. @throws ShopError when it cannot be written */
   save(file: string, text: string): void;
+  /** Drafts, in the order in which they were made. @throws ShopError when they are damaged or cannot be read */
+  drafts(): Draft[];
+  /**
+   * Keeps a draft and its papers in place of the one of the same decision; those of other decisions stay, whoever writes.
+   *
+   * @param papers  texts by name; they are found as `drafts/<name>`
+   * @throws ShopError  when it cannot be written
+   */
+  putDraft(draft: Draft, papers: ReadonlyMap<string, string>): void;
+  /** Takes a draft and its papers away, unless another took its place since it was read. @throws ShopError when it cannot */
+  removeDraft(draft: Draft): void;
   stock: StockStore;
 }
 

@@ -26,7 +26,8 @@ const today = () => localTime(new Date()).slice(0, 10);
 
 /** What each command does with what was typed behind it; gives the exit code. */
 const runs: Record<string, (typed: Arguments, command: Command) => Promise<number> | number> = {
-  start: () => working((options) => work({ ...options, folder: demonstrationFolder(), who: 'maker' }), {}),
+  start: () =>
+    working((options) => work({ ...options, folder: demonstrationFolder(), who: 'maker', decide: true }), {}),
   new({ given, values }, command) {
     if (!given) throw new ShopError(`what is being made? ${formOf(command)}`);
     const { folder, sheets } = newCommission({ root, title: given, date: today(), templates, piece: values.piece });
@@ -38,8 +39,17 @@ const runs: Record<string, (typed: Arguments, command: Command) => Promise<numbe
     return 0;
   },
   lab: ({ said }) => lab(said).then(() => 0),
-  work: ({ given, values }, command) =>
-    working((options) => work({ ...options, folder: commissionFolder(command, given), who: values.who }), values),
+  work: ({ given, values, said }, command) =>
+    working(
+      (options) =>
+        work({
+          ...options,
+          folder: commissionFolder(command, given),
+          who: values.who,
+          decide: said.has('decide'),
+        }),
+      values,
+    ),
   check({ given, values }, command) {
     const reference = values.reference === undefined ? undefined : readReference(values.reference);
     return working(

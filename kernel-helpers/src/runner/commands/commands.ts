@@ -44,6 +44,7 @@ export const commands: readonly Command[] = [
     options: [
       limit,
       { name: 'who', value: 'name', does: 'who decides, for the record; who is logged in when left out' },
+      { name: 'decide', does: 'decides what the sheets only draft, each one' },
     ],
   },
   {

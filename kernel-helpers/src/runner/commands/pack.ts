@@ -5,7 +5,7 @@ import { diskError } from '../../disk/disk-error.js';
 import { ShopError } from '../../measure/shop-error.js';
 import type { Head } from '../../record/chain/entry.js';
 import { sha256 } from '../../record/chain/sha256.js';
-import { checkCommission } from '../../record/check.js';
+import { checkCommission } from '../../record/check/check.js';
 
 /** The list in a packed commission: what is in it, so that a file that is missing or another shows. @internal */
 export interface PackingList {

@@ -6,6 +6,7 @@ import { ShopError } from '../../measure/shop-error.js';
 import { setAsideText } from '../../record/chain/entry.js';
 import { appendEntry, soundEntries } from '../../record/chain/record-file.js';
 import { isIn, knownHead, knownHeadsName, noteHead } from '../../record/known-heads.js';
+import { readDrafts } from '../../record/store/drafts-file.js';
 import { takeOver } from '../../record/store/staged-store.js';
 import { notebookText } from '../sheets/notebook.js';
 import { counted, failureText, sheetLine } from '../sheets/run-report.js';
@@ -20,6 +21,8 @@ export interface WorkOptions {
   seconds: number;
   /** Name for the record; the computer's user when left out. */
   who?: string;
+  /** Decides what sheets only draft as well. */
+  decide?: boolean;
   signal?: AbortSignal;
   progress: Progress;
 }
@@ -30,7 +33,7 @@ export interface WorkOptions {
  * @returns whether all of them ran
  * @throws ShopError  when the sheets or the record cannot be read, or no kernel starts
  */
-export async function work({ folder, seconds, who, signal, progress }: WorkOptions): Promise<boolean> {
+export async function work({ folder, seconds, who, decide, signal, progress }: WorkOptions): Promise<boolean> {
   const recordedBefore = soundEntries(folder);
   const head = knownHead(folder);
   if (head && !isIn(recordedBefore, head)) {
@@ -51,7 +54,11 @@ export async function work({ folder, seconds, who, signal, progress }: WorkOptio
     folder,
     seconds,
     signal,
-    env: { ...(who && { COMMISSION_WHO: who }), COMMISSION_WAITING: waiting },
+    env: {
+      ...(who && { COMMISSION_WHO: who }),
+      ...(decide && { COMMISSION_DECIDE: '1' }),
+      COMMISSION_WAITING: waiting,
+    },
     onCell: progress.cell,
     async onSheet(sheet) {
       takeOver(folder, waiting);
@@ -73,7 +80,11 @@ export async function work({ folder, seconds, who, signal, progress }: WorkOptio
     return false;
   }
   const { writePage } = await page;
-  progress.line(entries === before ? 'Same: the record says all of this already.' : `Recorded: ${recorded}.`);
+  const drafts = readDrafts(folder).map(({ what }) => what);
+  if (entries > before) progress.line(`Recorded: ${recorded}.`);
+  else if (drafts.length === 0) progress.line('Same: the record says all of this already.');
+  if (drafts.length > 0)
+    progress.line(`Drafts, not decided: ${drafts.join(', ')}. npm run work with --decide behind it decides them.`);
   progress.line(`The page to open or print: ${await writePage(folder, finished)}`);
   return true;
 }

@@ -19,6 +19,7 @@ function newsHtml({ what, sentence, outcome, entry, before, moved, further }: Sh
   const states: Record<SheetNews['outcome'], string> = {
     recorded: `Decided, entry ${entry?.seq}.`,
     same: `As decided on ${entry?.at.slice(0, 10)}, entry ${entry?.seq}.`,
+    draft: 'A draft: not decided.',
     practice: 'Practice: nothing is kept.',
   };
   const answer = `<p><strong>${wordsHtml(capital(sentence || what))}.</strong> ${states[outcome]}</p>`;

@@ -1,6 +1,6 @@
 import DxfParser from 'dxf-parser';
 import { describe, expect, test } from 'vitest';
-import { typeface } from '../../../../kernel-helpers/src/record/typeface-file.js';
+import { typeface } from '../../../../kernel-helpers/src/record/own/typeface-file.js';
 import { letteringDxf, letteringSvg } from '../../../../kernel-helpers/src/show/drawing/lid/lettering-files.js';
 import { letteringPreview } from '../../../../kernel-helpers/src/show/drawing/lid/lettering-preview.js';
 import { lidDrawing } from '../../../../kernel-helpers/src/show/drawing/lid/lid-drawing.js';

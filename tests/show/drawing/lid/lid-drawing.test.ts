@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { typeface } from '../../../../kernel-helpers/src/record/typeface-file.js';
+import { typeface } from '../../../../kernel-helpers/src/record/own/typeface-file.js';
 import { lidDrawing } from '../../../../kernel-helpers/src/show/drawing/lid/lid-drawing.js';
 import { lidSection } from '../../../../kernel-helpers/src/show/drawing/lid/lid-section.js';
 import { layOutHandle } from '../../../../kernel-helpers/src/surface/handle/handle.js';

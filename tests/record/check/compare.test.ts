@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { compareRecords, origins } from '../../kernel-helpers/src/record/compare.js';
-import { content, entriesOf, must, versions } from './setting.js';
+import { compareRecords, origins } from '../../../kernel-helpers/src/record/check/compare.js';
+import { content, entriesOf, must, versions } from '../setting.js';
 
 const sizing = content({ what: 'sizing', inputs: { inside: 10 }, results: { width: 11.25, lid: { gap: 0.03 } } });
 const recorded = entriesOf([content({ what: 'brief' }), sizing]);

@@ -2,9 +2,9 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { addOwnSpecies, ownSpeciesVersions } from '../../kernel-helpers/src/record/own-species.js';
-import { movement } from '../../kernel-helpers/src/wood/movement.js';
-import { species } from '../../kernel-helpers/src/wood/species.js';
+import { addOwnSpecies, ownSpeciesVersions } from '../../../kernel-helpers/src/record/own/own-species.js';
+import { movement } from '../../../kernel-helpers/src/wood/movement.js';
+import { species } from '../../../kernel-helpers/src/wood/species.js';
 
 const barnOak = {
   id: 'oak-from-the-barn',

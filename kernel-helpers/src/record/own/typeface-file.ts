@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { ShopError } from '../measure/shop-error.js';
-import { readTypeface, type Typeface } from '../surface/lettering/typeface.js';
+import { ShopError } from '../../measure/shop-error.js';
+import { readTypeface, type Typeface } from '../../surface/lettering/typeface.js';
 
 /** Faces that come with the daybook, each an open font (SIL Open Font License 1.1) out of its own package. */
 const files = {

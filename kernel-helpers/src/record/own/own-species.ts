@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { readJsonFile } from '../disk/json-file.js';
-import { addSpecies, type Species } from '../wood/species.js';
-import { sha256 } from './chain/sha256.js';
+import { readJsonFile } from '../../disk/json-file.js';
+import { addSpecies, type Species } from '../../wood/species.js';
+import { sha256 } from '../chain/sha256.js';
 
 /** File of the maker's own woods: a list of entries as in data/species.json. */
 const ownSpecies = 'own-species.json';

@@ -2,10 +2,10 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { EntryContent, Head } from '../../kernel-helpers/src/record/chain/entry.js';
-import { checkCommission } from '../../kernel-helpers/src/record/check.js';
-import { knownHead, knownHeadsName, noteHead } from '../../kernel-helpers/src/record/known-heads.js';
-import { commissionFolder, content, must, open, recordBytes, sizing } from './setting.js';
+import type { EntryContent, Head } from '../../../kernel-helpers/src/record/chain/entry.js';
+import { checkCommission } from '../../../kernel-helpers/src/record/check/check.js';
+import { knownHead, knownHeadsName, noteHead } from '../../../kernel-helpers/src/record/known-heads.js';
+import { commissionFolder, content, must, open, recordBytes, sizing } from '../setting.js';
 
 const decisions: EntryContent[] = [
   content({ what: 'brief', results: { inside: 9.5, wood: 'walnut-black' } }),

@@ -1,7 +1,7 @@
-import type { Difference } from './chain/differences.js';
-import type { Entry, Versions } from './chain/entry.js';
-import { contentDifferences } from './decision.js';
-import { latest } from './stale.js';
+import type { Difference } from '../chain/differences.js';
+import type { Entry, Versions } from '../chain/entry.js';
+import { contentDifferences } from '../decision.js';
+import { latest } from '../stale.js';
 
 /** How one decision came out when its sheet was run again. */
 export interface Compared {

@@ -1,9 +1,19 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
-import { checkCommission } from '../../kernel-helpers/src/record/check.js';
-import { brief, commissionFolder, content, entriesOf, must, open, recordBytes, sizing, testFolder } from './setting.js';
+import { ShopError } from '../../../kernel-helpers/src/measure/shop-error.js';
+import { checkCommission } from '../../../kernel-helpers/src/record/check/check.js';
+import {
+  brief,
+  commissionFolder,
+  content,
+  entriesOf,
+  must,
+  open,
+  recordBytes,
+  sizing,
+  testFolder,
+} from '../setting.js';
 
 /** A commission whose sizing rests on its brief, and whose brief then changed. */
 function worked(): { folder: string; record: string } {
@@ -41,7 +51,7 @@ describe('checking a commission', () => {
     const second = content({ what: 'sizing', needs: { brief: at(1) } });
     const third = content({ what: 'lid', needs: { sizing: at(2, entriesOf([first, second])) } });
     const folder = commissionFolder();
-    const changed = content({ what: 'brief', seed: 1 });
+    const changed = content({ what: 'brief', results: { inside: 11 } });
     writeFileSync(join(folder, 'record.jsonl'), recordBytes([first, second, third, changed]));
     expect(checkCommission(folder).stale).toEqual([
       { what: 'sizing', seq: 2, because: [{ what: 'brief', had: 1, now: 4 }] },

@@ -1,11 +1,11 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
-import { ShopError } from '../measure/shop-error.js';
-import { type Fault, fault } from './chain/chain.js';
-import type { Entry, Head } from './chain/entry.js';
-import { readRecord, recordName } from './chain/record-file.js';
-import { knownHead } from './known-heads.js';
-import { entryAt, type Stale, staleness, standing } from './stale.js';
+import { ShopError } from '../../measure/shop-error.js';
+import { type Fault, fault } from '../chain/chain.js';
+import type { Entry, Head } from '../chain/entry.js';
+import { readRecord, recordName } from '../chain/record-file.js';
+import { knownHead } from '../known-heads.js';
+import { entryAt, type Stale, staleness, standing } from '../stale.js';
 
 /** What a check of a commission's record found. */
 export interface CommissionCheck {

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { describe, expect, test } from 'vitest';
-import { typeface } from '../../kernel-helpers/src/record/typeface-file.js';
-import { readTypeface } from '../../kernel-helpers/src/surface/lettering/typeface.js';
+import { typeface } from '../../../kernel-helpers/src/record/own/typeface-file.js';
+import { readTypeface } from '../../../kernel-helpers/src/surface/lettering/typeface.js';
 
 describe.each(['roman', 'book', 'plain'])('the face %s', (name) => {
   test('has what a name and a year are written with', () => {
