@@ -106,6 +106,25 @@ describe('a decision', () => {
     expect(job.entries()[0]).toMatchObject(brief);
   });
 
+  it.each(['10 in', '10.0 in', ' 10"', '254 mm', '25.4 cm', '10'])(
+    'is the same with a length written otherwise: %j',
+    (inside) => {
+      const job = open(commissionFolder());
+      job.decide('brief', brief);
+      expect(job.decide('brief', { ...brief, inputs: { inside } }).outcome).toBe('same');
+    },
+  );
+
+  it('is another where a text that only looks like a length moves a result, or is another length', () => {
+    const job = open(commissionFolder());
+    job.decide('brief', brief);
+    expect(job.decide('brief', { ...brief, inputs: { inside: '10 1/8 in' } }).outcome).toBe('recorded');
+    const named = (inside: string) => ({ inputs: { inside }, results: { inside: 10, wood: inside } });
+    job.decide('brief', named('5/8'));
+    expect(job.decide('brief', named('0.625')).outcome).toBe('recorded');
+    expect(job.decisions().at(-1)?.changed).toBe('inputs.inside: "5/8", now "0.625"; results.wood: "5/8", now "0.625"');
+  });
+
   it('remembers which decisions it rests on, and is recorded anew when one of them was', () => {
     const folder = commissionFolder();
     const first = must(open(folder).decide('brief', brief).entry);
@@ -225,6 +244,37 @@ describe('an earlier decision that a sheet needs', () => {
     expect(later.notices).toEqual([
       'sizing (entry 2) rests on brief as of entry 1; brief was decided again in entry 3. Run 02-sizing.ipynb again.',
     ]);
+  });
+
+  it('has not changed for those after it, when it hands on what it did before', () => {
+    const folder = commissionFolder();
+    const sheet = () => {
+      const job = open(folder);
+      job.need('brief');
+      return job.decide('sizing', sizing);
+    };
+    open(folder).decide('brief', brief);
+    const first = must(sheet().entry);
+    open(folder).decide('brief', { ...brief, inputs: { inside: '10 in', notes: 'asked again' } as never });
+    const job = open(folder);
+    job.need('sizing');
+    expect(job.notices).toEqual([]);
+    expect(sheet()).toMatchObject({ outcome: 'same', entry: first });
+    open(folder).decide('brief', otherBrief(11));
+    expect(sheet()).toMatchObject({ outcome: 'recorded', entry: { needs: { brief: { seq: 4 } } } });
+  });
+
+  it('has changed with a reason for going past a stop, which papers after it print', () => {
+    const folder = commissionFolder();
+    const because = (reason: string) => ({ ...brief, findings: [stop], overrides: { [stop.rule]: reason } });
+    open(folder).decide('brief', because('it is glued'));
+    const job = open(folder);
+    job.need('brief');
+    job.decide('sizing', sizing);
+    open(folder).decide('brief', because('the client wants it'));
+    const later = open(folder);
+    later.need('sizing');
+    expect(later.notices[0]).toContain('sizing (entry 2) rests on brief as of entry 1; brief was decided again');
   });
 
   it('is refused when the record is damaged or holds results of another form', () => {

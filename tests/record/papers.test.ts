@@ -64,6 +64,17 @@ describe('a paper whose decision is behind', () => {
     expect(paper()).toBe(page);
   });
 
+  it('is good again once what it rests on is again as it was', () => {
+    const folder = commissionFolder();
+    const paper = () => readFileSync(join(folder, 'quote.html'), 'utf8');
+    open(folder).decide('brief', brief);
+    sized(folder);
+    open(folder).decide('brief', otherBrief(11));
+    expect(paper()).toContain('Behind:');
+    open(folder).decide('brief', brief);
+    expect(paper()).toBe(page);
+  });
+
   it('and nothing more is decided on it', () => {
     const folder = commissionFolder();
     writeSheet(folder, '02-sizing.ipynb', "job.decide('sizing', {})");

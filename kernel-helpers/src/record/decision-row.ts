@@ -1,7 +1,7 @@
 import { differenceText } from './chain/differences.js';
 import type { Entry } from './chain/entry.js';
 import { contentDifferences } from './decision.js';
-import { entryAt } from './stale.js';
+import { entryAt, latest, withdrawal } from './stale.js';
 
 /** One line of the table of decisions. */
 export interface DecisionRow {
@@ -23,7 +23,7 @@ export function decisionRows(entries: readonly Entry[]): DecisionRow[] {
     date: entry.at.slice(0, 10),
     who: entry.who,
     what: entry.what,
-    changed: changedText(entries.slice(0, index), entry),
+    changed: changedText(entries.slice(0, index), entry) + withdrawnText(withdrawal(entries, entry)),
     hash: shortHash(entry.hash),
   }));
 }
@@ -35,8 +35,16 @@ export function shortHash(hash: string): string {
 
 const named = 3;
 
+function withdrawnText(by: Entry | undefined): string {
+  return by ? `; withdrawn in entry ${by.seq}` : '';
+}
+
 function changedText(earlier: readonly Entry[], entry: Entry): string {
-  const before = earlier.findLast((other) => other.what === entry.what);
+  const before = latest(earlier, entry.what);
+  if (entry.withdraws) {
+    const stands = latest([...earlier, entry], entry.what);
+    return `withdraws entry ${entry.withdraws.seq}; ${stands ? `entry ${stands.seq} stands again` : 'nothing stands in its place'}`;
+  }
   if (!before) return 'first decision';
   const moved = contentDifferences(before, entry).map(differenceText);
   const anew = Object.entries(entry.needs)

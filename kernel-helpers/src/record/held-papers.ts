@@ -1,8 +1,9 @@
 import type { Entry } from './chain/entry.js';
 import type { Draft } from './drafts/draft.js';
 import type { Opening } from './opening.js';
-import { draftPaper, markedBehind, refusePaperName, signed } from './papers.js';
+import { draftPaper, isWithdrawn, markedBehind, refusePaperName, signed, unmarked } from './papers.js';
 import { staleness, staleText, standing } from './stale.js';
+import type { Store } from './store/store.js';
 
 /** Papers that a sheet made and that wait for its next decision. @internal */
 export interface HeldPapers {
@@ -41,7 +42,7 @@ export function heldPapers({
         notices.say(`Kept in the commission's folder: ${file}`);
       }
       held.clear();
-      markLeftBehind();
+      markPapers(store);
     },
 
     keepAsDraft(draft) {
@@ -50,14 +51,29 @@ export function heldPapers({
       held.clear();
     },
   };
+}
 
-  function markLeftBehind(): void {
-    const entries = store.entries();
-    for (const other of standing(entries)) {
-      const stale = staleness(entries, other);
-      if (!stale) continue;
-      for (const paper of (other.papers ?? []).filter((file) => file.endsWith('.html') && store.has(file)))
-        store.save(paper, markedBehind(store.read(paper).text, staleText(stale)));
+/** Marks the papers of decisions that are behind, and takes the mark off those that are so no more. @internal */
+export function markPapers(store: Store): void {
+  const entries = store.entries();
+  for (const entry of standing(entries)) {
+    const stale = staleness(entries, entry);
+    for (const { file, html } of pagesOf(entry, store)) {
+      // What stands did not make it: only deciding again does.
+      if (isWithdrawn(html)) continue;
+      const marked = stale ? markedBehind(html, staleText(stale)) : unmarked(html);
+      if (marked !== html) store.save(file, marked);
     }
   }
+}
+
+/** Marks the papers of a decision that was withdrawn. @internal */
+export function markWithdrawn(store: Store, entry: Entry, by: Entry): void {
+  for (const { file, html } of pagesOf(entry, store))
+    store.save(file, markedBehind(html, `${entry.what} (entry ${entry.seq}) was withdrawn in entry ${by.seq}.`, true));
+}
+
+function pagesOf({ papers = [] }: Entry, store: Store): { file: string; html: string }[] {
+  const pages = papers.filter((file) => file.endsWith('.html') && store.has(file));
+  return pages.map((file) => ({ file, html: store.read(file).text }));
 }

@@ -44,16 +44,27 @@ function draftMark(said: string): string {
 <div data-draft aria-hidden="true" style="position: fixed; inset: 0; z-index: 9; display: grid; place-items: center; overflow: hidden; pointer-events: none"><span style="font: 900 min(26vw, 22vh)/1 sans-serif; letter-spacing: 0.06em; rotate: -35deg; color: transparent; -webkit-text-stroke: 2px #767676">DRAFT</span></div>`;
 }
 
-const mark = /<aside data-behind[^>]*>.*?<\/aside>\n?/gs;
+const mark = /\n?<aside data-behind(?:="withdrawn")? style.*?<\/aside>/gs;
 
 /**
  * A paper as HTML with a mark across its head that says why it no longer holds; an earlier mark is taken out first.
  *
  * @param why  in a sentence
+ * @param withdrawn  whether its decision was withdrawn: what stands instead did not make this paper
  * @internal
  */
-export function markedBehind(html: string, why: string): string {
+export function markedBehind(html: string, why: string, withdrawn = false): string {
   const said = why.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
-  const aside = `<aside data-behind style="border: 3px double #000; padding: 0.6em 1em; margin: 0 0 1em; font: bold 1rem/1.4 sans-serif">Behind: do not work from this paper. ${said} Run the sheets again.</aside>`;
-  return html.replace(mark, '').replace(/<body[^>]*>/, (body) => `${body}\n${aside}`);
+  const aside = `<aside data-behind${withdrawn ? '="withdrawn"' : ''} style="border: 3px double #000; padding: 0.6em 1em; margin: 0 0 1em; font: bold 1rem/1.4 sans-serif">Behind: do not work from this paper. ${said} Run the sheets again.</aside>`;
+  return unmarked(html).replace(/<body[^>]*>/, (body) => `${body}\n${aside}`);
+}
+
+/** The paper without that mark: what it rests on is again as it was. @internal */
+export function unmarked(html: string): string {
+  return html.replace(mark, '');
+}
+
+/** Whether a paper was marked when its decision was withdrawn. @internal */
+export function isWithdrawn(html: string): boolean {
+  return html.includes('<aside data-behind="withdrawn" style');
 }

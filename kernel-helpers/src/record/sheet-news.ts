@@ -4,7 +4,7 @@ import { decisionSchemas } from './decisions/decision-schemas.js';
 import { keyFigures } from './key-figures/key-figures.js';
 import { type MovedFigure, movedFigures } from './key-figures/moved.js';
 import { shownBy } from './key-figures/shown.js';
-import { latest, staleness } from './stale.js';
+import { latest, staleness, standing } from './stale.js';
 
 /** What a sheet that has decided says at its top: what the decision comes to, and what moved. */
 export interface SheetNews {
@@ -46,7 +46,7 @@ export function sheetNews(
   now: readonly Entry[],
 ): SheetNews {
   const { what, results, decided } = made;
-  const shown = shownBy([...now, { what, results }]);
+  const shown = shownBy([...standing(now), { what, results }]);
   const figures = keyFigures(what, results, shown);
   const stood = decided.outcome === 'practice' ? undefined : latest(before, what);
   return {
@@ -62,7 +62,7 @@ export function sheetNews(
 
 /** The decisions that rest on one, directly or through others, and are behind. */
 function furtherOn(what: string, entries: readonly Entry[]): FurtherOn[] {
-  const shown = shownBy(entries);
+  const shown = shownBy(standing(entries));
   return Object.keys(decisionSchemas).flatMap((later) => {
     const entry = latest(entries, later);
     if (!entry || !staleness(entries, entry)?.because.some((each) => each.what === what)) return [];

@@ -61,7 +61,7 @@ export function checkCommission(folder: string, { head }: { head?: Head } = {}):
 
 /** What is wrong with a record whose every line is as it was written. */
 function contentFaults(entries: readonly Entry[], heads: readonly (Head | undefined)[]): Fault[] {
-  const faults = entries.flatMap((entry) => needFaults(entries, entry));
+  const faults = entries.flatMap((entry) => [...needFaults(entries, entry), ...withdrawalFaults(entries, entry)]);
   for (const fault of heads.flatMap((head) => (head ? headFaults(entries, head) : [])))
     if (!faults.some(({ problem }) => problem === fault.problem)) faults.push(fault);
   return faults;
@@ -76,6 +76,15 @@ function needFaults(entries: readonly Entry[], entry: Entry): Fault[] {
       `line ${entry.seq} (${entry.what}) rests on ${what} as of entry ${need.seq}, which is not in this record as it was then`,
     );
   });
+}
+
+function withdrawalFaults(entries: readonly Entry[], { seq, what, withdraws }: Entry): Fault[] {
+  if (!withdraws) return [];
+  const found = entryAt(entries, withdraws);
+  if (found && found.what === what && found.seq < seq && !found.withdraws) return [];
+  return [
+    fault(seq, `line ${seq} withdraws ${what}, entry ${withdraws.seq}, which is not in this record as it was then`),
+  ];
 }
 
 function headFaults(entries: readonly Entry[], { seq, hash }: Head): Fault[] {

@@ -23,7 +23,11 @@ export interface Compared {
  */
 export function compareRecords(recorded: readonly Entry[], rehearsed: readonly Entry[]): Compared[] {
   const kinds = [...new Set([...recorded, ...rehearsed].map((entry) => entry.what))];
-  const compared = kinds.map((what) => compare(what, latest(recorded, what), latest(rehearsed, what)));
+  const compared = kinds.flatMap((what) => {
+    const [before, now] = [latest(recorded, what), latest(rehearsed, what)];
+    // Withdrawn, and no sheet decides it any more.
+    return before || now ? compare(what, before, now) : [];
+  });
   for (const each of compared) {
     if (each.outcome !== 'moved') continue;
     for (const need of Object.keys(latest(rehearsed, each.what)?.needs ?? {})) {

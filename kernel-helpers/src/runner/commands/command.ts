@@ -1,4 +1,5 @@
 import { basename, join, resolve } from 'node:path';
+import { createInterface } from 'node:readline/promises';
 import { ShopError } from '../../measure/shop-error.js';
 import type { Head } from '../../record/chain/entry.js';
 import { localTime } from '../../record/chain/who-and-when.js';
@@ -13,6 +14,7 @@ import { packCommission } from './pack.js';
 import { type Progress, progressOn } from './progress.js';
 import { projectFolder } from './project-folder.js';
 import { stopSignal } from './stop-signal.js';
+import { undo } from './undo.js';
 import { unpackCommission } from './unpack.js';
 import { work } from './work.js';
 
@@ -57,6 +59,16 @@ const runs: Record<string, (typed: Arguments, command: Command) => Promise<numbe
       values,
     );
   },
+  async undo({ given, said }, command) {
+    const folder = commissionFolder(command, given);
+    const done = await undo({
+      folder,
+      yes: said.has('yes'),
+      ask: process.stdin.isTTY ? ask : undefined,
+      say: console.log,
+    });
+    return done ? 0 : 1;
+  },
   async contents() {
     const { writeContents } = await import('./write-contents.js');
     const { path, count, sheets } = await writeContents(join(root, 'data', 'commissions'), join(root, 'worksheets'));
@@ -68,6 +80,12 @@ const runs: Record<string, (typed: Arguments, command: Command) => Promise<numbe
   pack: ({ given }, command) => pack(commissionFolder(command, given)),
   unpack: ({ given }, command) => unpack(given, command),
 };
+
+/** Asks on the terminal. */
+async function ask(question: string): Promise<string> {
+  const terminal = createInterface({ input: process.stdin, output: process.stdout });
+  return terminal.question(question).finally(() => terminal.close());
+}
 
 /** Runs one command of the daybook; gives the exit code. */
 async function run(typed: string[]): Promise<number> {

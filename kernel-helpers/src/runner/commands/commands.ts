@@ -60,6 +60,12 @@ export const commands: readonly Command[] = [
       },
     ],
   },
+  {
+    name: 'undo',
+    takes: '<commission>',
+    does: 'withdraws the last decision, once it has shown which; nothing is deleted',
+    options: [{ name: 'yes', does: 'does not ask first' }],
+  },
   { name: 'contents', does: 'writes one page over all commissions and lessons' },
   { name: 'pack', takes: '<commission>', does: 'puts a commission into one zip file, for another machine' },
   { name: 'unpack', takes: '<file.zip>', does: 'takes in a commission that was packed' },
