@@ -176,7 +176,7 @@ export { benchSteps } from './time/bench-steps.js';
 export { laterStarts } from './time/later-starts.js';
 export { schedule } from './time/schedule.js';
 // wood/
-export { climate, yearOfAir } from './wood/air/air.js';
+export { yearOfAir } from './wood/air/air.js';
 export { allOccupancies, occupancy, vapourAddedFormula, vapourAddedValues } from './wood/air/house-vapour.js';
 export { readHygrometer } from './wood/air/hygrometer.js';
 export { monthNames } from './wood/air/months.js';
@@ -195,6 +195,7 @@ export { readingOr, stackPlan, stackToday } from './wood/drying/stack-plan.js';
 export { moistureByMonth, swingFollowed } from './wood/drying/swing-followed.js';
 export { emcFormula, emcValues, equilibriumMoisture, humidityFor } from './wood/emc.js';
 export { coefficientFormula, movement, ringAngleFormula } from './wood/movement.js';
+export { climate } from './wood/place/climates.js';
 export { allSpecies, species, woodName } from './wood/species.js';
 export { gravityAt12, gravityFromBasicFormula } from './wood/specific-gravity.js';
 export { stiffness, stiffnessFormulas } from './wood/stiffness.js';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { sizeBookcase } from '../../kernel-helpers/src/piece/bookcase/bookcase.js';
 import { sizeBox } from '../../kernel-helpers/src/piece/box/size-box.js';
 import { sizedBox } from '../../kernel-helpers/src/piece/box/sized-box.js';
-import { readBrief } from '../../kernel-helpers/src/piece/brief.js';
+import { briefSchema, readBrief } from '../../kernel-helpers/src/piece/brief.js';
 
 const asked = {
   client: 'S. Sample',
@@ -25,6 +25,33 @@ describe('a brief', () => {
     expect(readBrief({ ...asked, species: 'Cherry-Black ', home: ' Chicago-OHare' })).toEqual(asked);
     expect(() => readBrief({ ...asked, species: 'chery' })).toThrow('species: "chery" given; nearest: cherry-black');
     expect(() => readBrief({ ...asked, home: 'qqqqqq' })).toThrow('home: "qqqqqq" given; none is near it; possible: ');
+  });
+
+  it('takes wood and place by the names one says them by', () => {
+    expect(readBrief({ ...asked, species: 'cherry', home: 'Chicago, Illinois' })).toEqual(asked);
+    expect(readBrief({ ...asked, species: 'white oak', home: 'Denver' })).toMatchObject({
+      species: 'oak-white',
+      home: 'boulder',
+    });
+    expect(() => readBrief({ ...asked, species: 'soft maple' })).toThrow(
+      'species: "soft maple" given; which of them: red maple, silver maple, bigleaf maple (the wood, such as walnut)',
+    );
+    expect(() => readBrief({ ...asked, home: 'Boston' })).toThrow('home: "Boston" given; nearest: New York');
+  });
+
+  it("takes a place of the maker's own, which is kept in the record whole", () => {
+    const ownPlace = { like: 'Boulder', altitude: '10,150 ft' };
+    const brief = readBrief({ ...asked, home: 'Leadville', ownPlace });
+    expect(brief.home).toMatchObject({ place: 'Leadville', id: 'own-place' });
+    expect(briefSchema.safeParse(JSON.parse(JSON.stringify(brief))).success).toBe(true);
+    expect(readBrief({ ...asked, ownPlace: '' })).toEqual(asked);
+    expect(() => readBrief({ ...asked, ownPlace: { altitude: '3 m' } })).toThrow('ownPlace.temperature: nothing given');
+  });
+
+  it('names all that is still open, in one line', () => {
+    expect(() => readBrief({ ...asked, ...inside, client: '', promised: ' ', insideDepth: '' })).toThrow(
+      'The brief is not whole yet; still to be filled in among its parameters: client (who it is for); promised (the day it is promised for); insideDepth (clear depth under the lid)',
+    );
   });
 
   it('promises no day before the commission was begun', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { climate } from '../../kernel-helpers/src/wood/air/air.js';
 import { equilibriumMoisture } from '../../kernel-helpers/src/wood/emc.js';
+import { climate } from '../../kernel-helpers/src/wood/place/climates.js';
 import printed from './wood-handbook-table-13-1.json';
 
 /**

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../../kernel-helpers/src/measure/formula.js';
-import { allClimates, climate, yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
+import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
 import {
   allOccupancies,
   vapourAddedFormula,
@@ -9,6 +9,7 @@ import {
 } from '../../../kernel-helpers/src/wood/air/house-vapour.js';
 import { dewPoint } from '../../../kernel-helpers/src/wood/air/psychrometrics.js';
 import { heatedAirFormula, heatedAirValues } from '../../../kernel-helpers/src/wood/air/room-air.js';
+import { allClimates, climate } from '../../../kernel-helpers/src/wood/place/climates.js';
 
 describe('a year of indoor air', () => {
   it('is what its formulas give, month by month, where nothing limits it', () => {

@@ -100,7 +100,8 @@ function isCalled({ id, place }: NamedPlace, { name, region }: TypedPlace): bool
   return runs.some((run) => run !== '' && plain(run) === plain(name)) && (!at || liesIn(at.region, region));
 }
 
-function spotOf(id: string): Spot | undefined {
+/** Where a place of the list lies; nothing for one that is not there. @internal */
+export function spotOf(id: string): Spot | undefined {
   const station = stations[id];
   if (!station) return undefined;
   const [region, latitude, longitude, altitude] = station;

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { allClimates, climate, yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
-import { standsFor } from '../../../kernel-helpers/src/wood/air/places.js';
-import { regionCalled, regionName } from '../../../kernel-helpers/src/wood/air/regions.js';
+import { yearOfAir } from '../../../kernel-helpers/src/wood/air/air.js';
+import { allClimates, climate } from '../../../kernel-helpers/src/wood/place/climates.js';
+import { standsFor } from '../../../kernel-helpers/src/wood/place/places.js';
+import { regionCalled, regionName } from '../../../kernel-helpers/src/wood/place/regions.js';
 
 describe('a place called by its ordinary name', () => {
   it.each([
