@@ -45,7 +45,9 @@ describe('a brief', () => {
     expect(brief.home).toMatchObject({ place: 'Leadville', id: 'own-place' });
     expect(briefSchema.safeParse(JSON.parse(JSON.stringify(brief))).success).toBe(true);
     expect(readBrief({ ...asked, ownPlace: '' })).toEqual(asked);
-    expect(() => readBrief({ ...asked, ownPlace: { altitude: '3 m' } })).toThrow('ownPlace.temperature: nothing given');
+    expect(() => readBrief({ ...asked, ownPlace: { altitude: '3 m' } })).toThrow(
+      'ownPlace, temperature: nothing given',
+    );
   });
 
   it('names all that is still open, in one line', () => {

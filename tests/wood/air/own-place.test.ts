@@ -42,8 +42,8 @@ describe("a place of the maker's own", () => {
 
   it.each<[object | string, string]>([
     ['Leadville', 'ownPlace: "Leadville" given; possible: \'\' for a place of the list, or its months in braces'],
-    [{}, 'ownPlace.temperature: nothing given; possible: twelve numbers'],
-    [{ temperature }, 'ownPlace.humidity: nothing given; possible: twelve numbers'],
+    [{}, 'ownPlace, temperature: nothing given; possible: twelve numbers'],
+    [{ temperature }, 'ownPlace, humidity: nothing given; possible: twelve numbers'],
     [
       { temperature: temperature.slice(1), humidity },
       'possible: twelve numbers in square brackets, January to December',
@@ -51,22 +51,28 @@ describe("a place of the maker's own", () => {
     [{ temperature: temperature.map(String), humidity }, 'possible: twelve numbers in square brackets'],
     [
       { temperature: temperature.map(fahrenheit), humidity },
-      "for April; possible: -50 to 50 °C (for Fahrenheit write unit: '°F')",
+      "ownPlace, temperature, April: 51.08 given; possible: -50 to 50 °C (for Fahrenheit write unit: '°F')",
     ],
     [
       { temperature, humidity: humidity.map((each) => each / 100) },
-      'given for January; possible: 1 to 100 % (45 % is 45, not 0.45)',
+      'ownPlace, humidity, January: 0.8 given; possible: 1 to 100 % (45 % is 45, not 0.45)',
     ],
-    [{ temperature, humidity, unit: 'K' }, 'ownPlace.unit: "K" given; possible: °C, °F'],
+    [{ temperature, humidity, unit: 'K' }, 'ownPlace, unit: "K" given; possible: °C, °F'],
     [
       { temperature, humidity, altitude: '10,150' },
-      'ownPlace.altitude: "10,150" given; possible: a height above the sea with its unit',
+      'ownPlace, altitude: "10,150" given; possible: a height above the sea with its unit',
     ],
     [{ temperature, humidity, altitude: '99,000 ft' }, 'possible: a height above the sea with its unit'],
-    [{ temperature, humidity, like: 'London' }, 'ownPlace: months and like: london given; possible: one of the two'],
-    [{ like: 'London' }, 'ownPlace.altitude: nothing given; possible: how high it lies'],
-    [{ like: 'Nowhere', altitude: '10 m' }, 'ownPlace.like: "Nowhere" given;'],
-    [{ temperatures: temperature, humidity }, 'temperatures: there is no such parameter; the nearest is temperature'],
+    [
+      { temperature, humidity, like: 'London' },
+      'ownPlace, like: "london" given; possible: either a place that is like it, or temperature',
+    ],
+    [{ like: 'London' }, 'ownPlace, altitude: nothing given; possible: how high it lies'],
+    [{ like: 'Nowhere', altitude: '10 m' }, 'ownPlace, like: "Nowhere" given;'],
+    [
+      { temperatures: temperature, humidity },
+      'ownPlace, temperatures: there is no such parameter; the nearest is temperature',
+    ],
   ])('with %j is refused in one line', (typed, message) => {
     const read = () => readOwnPlace('Uphill', typed as never);
     expect(read).toThrow(message);

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { evaluate } from '../../measure/formula.js';
 import { known, readParameters } from '../../measure/parameters.js';
-import { ShopError } from '../../measure/shop-error.js';
+import { refusal } from '../../measure/shop-error.js';
 import { celsius } from '../../measure/temperature.js';
 import { type Climate, climate, climateFields } from '../place/climates.js';
 import { spotOf } from '../place/places.js';
@@ -67,17 +67,22 @@ export function readOwnPlace(name: string, typed: TypedOwnPlace | string): Clima
   const { ownPlace } = readParameters(z.object({ ownPlace: fields }), { ownPlace: typed });
   const { temperature, humidity, like, unit } = ownPlace;
   const own = { id: 'own-place', place: name, country: '', kind: "the maker's own" as const, fromMemory: false };
+  const lacking = (field: string, possible: string) =>
+    refusal({ path: ['ownPlace', field], given: undefined, possible: `possible: ${possible}` });
   if (like !== undefined) {
-    if (temperature || humidity)
-      throw new ShopError(`ownPlace: months and like: ${like} given; possible: one of the two`);
-    if (ownPlace.altitude === undefined)
-      throw new ShopError('ownPlace.altitude: nothing given; possible: how high it lies, such as 10,150 ft or 3,094 m');
+    const months = temperature ? 'temperature' : humidity && 'humidity';
+    if (months)
+      throw refusal({
+        path: ['ownPlace', 'like'],
+        given: like,
+        possible: `possible: either a place that is like it, or ${months}`,
+      });
+    if (ownPlace.altitude === undefined) throw lacking('altitude', 'how high it lies, such as 10,150 ft or 3,094 m');
     return { ...own, ...takenTo(ownPlace.altitude, climate(like)) };
   }
-  if (!temperature || !humidity)
-    throw new ShopError(
-      `ownPlace.${temperature ? 'humidity' : 'temperature'}: nothing given; possible: twelve numbers in square brackets, January to December, or like: a place of the list, with altitude`,
-    );
+  const instead = 'twelve numbers in square brackets, January to December; or like: a place of the list, with altitude';
+  if (!temperature) throw lacking('temperature', instead);
+  if (!humidity) throw lacking('humidity', instead);
   const fahrenheit = unit.endsWith('F');
   const temperatureC = fahrenheit ? temperature.map(celsius) : temperature;
   refuse(
@@ -105,7 +110,11 @@ function refuse(
 ): void {
   const wrong = values.findIndex((value) => !(value >= least && value <= most));
   if (wrong >= 0)
-    throw new ShopError(`ownPlace.${field}: ${typed[wrong]} given for ${monthNames[wrong]}; possible: ${possible}`);
+    throw refusal({
+      path: ['ownPlace', field, monthNames[wrong] as string],
+      given: typed[wrong],
+      possible: `possible: ${possible}`,
+    });
 }
 
 /** The months of a place, at another height. */
