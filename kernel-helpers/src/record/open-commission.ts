@@ -9,6 +9,7 @@ import type { Decisions } from './decisions/decisions.js';
 import { noticesTo } from './notices.js';
 import { type Board, decideOnBoard } from './on-board.js';
 import { addOwnSpecies, ownSpeciesVersions } from './own/own-species.js';
+import { markingPage } from './page-behind.js';
 import { type CommissionStock, commissionStock } from './shop-stock.js';
 
 /** The commission that a sheet stands in, which also speaks of lengths as its brief asks. */
@@ -57,9 +58,10 @@ export function openCommission({
     versions: versionsInUse({ ...dataVersions(), ...ownSpeciesVersions(folder) }),
   });
   let brief: Readonly<Brief> | undefined;
-  const onBoard = board && !place.rehearsal && { decide: decideOnBoard(job, board, { furtherToo: !place.working }) };
+  // The runner writes the page itself, when all its sheets have run.
+  if (!place.rehearsal && !place.working) job.decide = markingPage(job, place.store);
+  if (board && !place.rehearsal) job.decide = decideOnBoard(job, board, { furtherToo: !place.working });
   return Object.assign(job, {
-    ...onBoard,
     shopStock: commissionStock({
       job,
       store: place.store.stock,

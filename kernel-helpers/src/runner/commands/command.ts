@@ -1,4 +1,4 @@
-import { basename, join, resolve } from 'node:path';
+import { basename, join } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { ShopError } from '../../measure/shop-error.js';
 import type { Head } from '../../record/chain/entry.js';
@@ -9,10 +9,12 @@ import { type Arguments, commandNamed, isHelp, readArguments, wantsHelp } from '
 import { check } from './check-again.js';
 import { type Command, commandHelp, formOf, helpText } from './commands.js';
 import { commissionNames, findCommission } from './find-commission.js';
+import { findPacked } from './find-packed.js';
 import { lab } from './lab.js';
 import { packCommission } from './pack.js';
 import { type Progress, progressOn } from './progress.js';
 import { projectFolder } from './project-folder.js';
+import { renewedText, renewPage } from './renew-page.js';
 import { stopSignal } from './stop-signal.js';
 import { undo } from './undo.js';
 import { unpackCommission } from './unpack.js';
@@ -71,7 +73,11 @@ const runs: Record<string, (typed: Arguments, command: Command) => Promise<numbe
   },
   async contents() {
     const { writeContents } = await import('./write-contents.js');
-    const { path, count, sheets } = await writeContents(join(root, 'data', 'commissions'), join(root, 'worksheets'));
+    const { path, count, sheets, renewed } = await writeContents(
+      join(root, 'data', 'commissions'),
+      join(root, 'worksheets'),
+    );
+    for (const each of renewed) console.log(renewedText(each));
     console.log(
       `${counted(count, 'commission')} and ${counted(sheets, 'sheet')} to learn from on the page to open or print: ${path}`,
     );
@@ -113,7 +119,9 @@ async function working(
   return stop.exitCode() ?? (done ? 0 : 1);
 }
 
-function pack(folder: string): number {
+async function pack(folder: string): Promise<number> {
+  const renewed = await renewPage(folder);
+  if (renewed) console.log(renewedText(renewed));
   const { file, files, leftOut } = packCommission(folder, from);
   console.log(`Packed ${counted(files.length, 'file')} into ${file}`);
   if (leftOut.length > 0) console.log(`Left out: ${leftOut.join(', ')}`);
@@ -124,7 +132,7 @@ function pack(folder: string): number {
 
 function unpack(given: string, command: Command): number {
   if (!given) throw new ShopError(`which file? ${formOf(command)}`);
-  const { folder, outcome } = unpackCommission(resolve(from, given), join(root, 'data', 'commissions'));
+  const { folder, outcome } = unpackCommission(findPacked(given, from), join(root, 'data', 'commissions'));
   console.log(outcome === 'here' ? `Here already, with the same record: ${folder}` : `Unpacked into ${folder}`);
   console.log(`npm run check -- ${basename(folder)} runs its sheets again and compares.`);
   return 0;

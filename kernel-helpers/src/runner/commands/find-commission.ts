@@ -55,6 +55,7 @@ export function titleOf(name: string): string {
   return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
 
-function undated(name: string): string {
+/** The name without its date: `tea-chest`. */
+export function undated(name: string): string {
   return name.replace(/^\d{4}-\d\d-\d\d-/, '');
 }

@@ -4,27 +4,34 @@ import { replaceFile } from '../../disk/replace-file.js';
 import { shopBook } from '../../shop/shop-book.js';
 import { contentsPage, type LearningSheet } from '../../show/page/contents-page.js';
 import { type Notebook, readNotebook } from '../sheets/notebook.js';
+import { type Renewed, renewPage } from './renew-page.js';
 
 /**
- * Writes the page of all commissions and lessons, `index.html` beside the commissions' folders.
+ * Writes the page of all commissions and lessons, `index.html` beside the commissions' folders; commissions' own pages that are
+ * behind first.
  *
  * @param commissions  the folder of commissions
  * @param worksheets  the folder of the sheets to learn from
- * @returns its path, and how many of both it names
+ * @returns its path, how many of both it names, and the commissions' pages that were behind
  * @throws ShopError  when there is no such folder, a sheet cannot be read, or the page cannot be written
  */
 export async function writeContents(
   commissions: string,
   worksheets: string,
-): Promise<{ path: string; count: number; sheets: number }> {
+): Promise<{ path: string; count: number; sheets: number; renewed: Renewed[] }> {
   const book = shopBook(commissions);
+  const renewed: Renewed[] = [];
+  for (const { name, head } of book.commissions) {
+    const each = await renewPage(join(commissions, name), { head, quickly: true });
+    if (each) renewed.push(each);
+  }
   const pages = book.commissions.filter(({ name }) => existsSync(join(commissions, name, 'index.html')));
   const lessons = readdirSync(join(worksheets, 'lessons')).filter((file) => file.endsWith('.ipynb'));
   const files = ['start-here.ipynb', ...lessons.sort().map((file) => join('lessons', file)), 'glossary.ipynb'];
   const learning = files.map((file) => learningSheet(commissions, join(worksheets, file)));
   const path = join(commissions, 'index.html');
   replaceFile(path, contentsPage(book, new Set(pages.map(({ name }) => name)), learning));
-  return { path, count: book.commissions.length, sheets: learning.length };
+  return { path, count: book.commissions.length, sheets: learning.length, renewed };
 }
 
 function learningSheet(from: string, path: string): LearningSheet {

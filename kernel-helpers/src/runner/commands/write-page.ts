@@ -7,13 +7,17 @@ import { commissionPage } from '../../show/page/commission-page.js';
 import type { FinishedSheet } from '../sheets/run-sheets.js';
 import { titleOf } from './find-commission.js';
 import { readGlossary } from './glossary.js';
+import { sheetsDigest } from './page-ground.js';
 
 /**
  * Writes the page of a whole commission, `index.html` in its folder.
  *
  * @returns its path
  */
-export async function writePage(folder: string, sheets: readonly FinishedSheet[]): Promise<string> {
+export async function writePage(
+  folder: string,
+  sheets: readonly Pick<FinishedSheet, 'file' | 'executed'>[],
+): Promise<string> {
   const name = basename(folder);
   const { entries, head, faults } = readRecord(folder);
   const brief = latest(entries, 'brief')?.results as Partial<Brief> | undefined;
@@ -24,6 +28,7 @@ export async function writePage(folder: string, sheets: readonly FinishedSheet[]
     date: /^\d{4}-\d\d-\d\d(?=-)/.exec(name)?.[0] ?? '',
     sheets: sheets.map(({ file, executed }) => ({ name: basename(file, '.ipynb'), notebook: executed })),
     record: { entries, head, problems: [...faults.map(({ problem }) => problem), ...stale.map(staleText)] },
+    sheetsDigest: sheetsDigest(folder),
     glossary: readGlossary(),
   });
   const path = join(folder, 'index.html');

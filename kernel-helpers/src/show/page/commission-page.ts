@@ -1,3 +1,4 @@
+import { pageMark } from '../../record/page-behind.js';
 import { longDay } from '../kit/day-text.js';
 import { escapeHtml, wordsHtml } from '../kit/escape.js';
 import { htmlPage } from '../kit/html-page.js';
@@ -17,6 +18,8 @@ export interface CommissionPage {
   /** The executed sheets, in order, with their names: `01-brief`. */
   sheets: readonly { name: string; notebook: SheetNotebook }[];
   record: PageRecord;
+  /** A digest of the sheets as they stood in their files. */
+  sheetsDigest?: string;
   /** What the words of the trade mean, by the word; those that the sheets link to are explained at the end. */
   glossary?: ReadonlyMap<string, string>;
 }
@@ -29,7 +32,7 @@ export interface CommissionPage {
  * @returns HTML
  */
 export function commissionPage(content: CommissionPage): string {
-  const { title, client, date, sheets, record, glossary = new Map() } = content;
+  const { title, client, date, sheets, record, sheetsDigest, glossary = new Map() } = content;
   const words = pageGlossary(glossary);
   const sections = sheets.map(({ name, notebook }) => sheetSection(name, notebook, words));
   const explained = words.section();
@@ -44,13 +47,15 @@ export function commissionPage(content: CommissionPage): string {
     ['Begun', date && longDay(date)],
     ['Record', record.head && `entry ${record.head.seq}, ${record.head.hash.slice(0, 12)}`],
   ].filter((fact): fact is [string, string] => Boolean(fact[1]));
-
+  const marks = [record.head && ` ${pageMark(record.head)}`, sheetsDigest && ` data-sheets="${sheetsDigest}"`].filter(
+    Boolean,
+  );
   const whole = client ? `${title} for ${client}` : title;
   return htmlPage({
     title: whole,
     style: pageStyle(whole),
     body: `<a class="skip" href="#sheets">To the sheets</a>
-<header>
+<header${marks.join('')}>
 <h1>${escapeHtml(title)}</h1>
 <dl>${facts.map(([name, value]) => `<div><dt>${name}</dt><dd>${wordsHtml(value)}</dd></div>`).join('')}</dl>
 </header>
