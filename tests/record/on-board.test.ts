@@ -37,6 +37,11 @@ const boxOf = (length: number) => ({
 });
 const lidOf = (fittedWidth: number) => ({ inputs: { fittedWidth }, results: { ...decided.lid, fittedWidth } });
 
+const tried = <T extends { inputs: object }>(decision: T): T => ({
+  ...decision,
+  inputs: { ...decision.inputs, decided: false },
+});
+
 /** Brief, sizing and lid, each in a sheet of its own. */
 function worked(options: Parameters<typeof shop>[0] = {}) {
   const sheet = shop(options);
@@ -66,7 +71,7 @@ describe('the top of a sheet', () => {
     decide('lid', lidOf(6.64));
     expect(top().news[0]).toMatchObject({
       sentence: 'plane to 6.640 in',
-      before: { at: '2026-03-12T19:30:00-05:00' },
+      before: { at: '2026-03-12T19:30:00-05:00', draft: false },
       moved: [{ name: 'Lid planed to', before: '6.657 in', now: '6.640 in' }],
     });
   });
@@ -121,6 +126,55 @@ describe('the top of a sheet', () => {
       'plane to 6.630 in',
       'measured 2027-07-04: play 0.040 in',
     ]);
+  });
+
+  it('compares a draft with what the record says, however often it is tried', () => {
+    const sheet = worked();
+    for (const width of [6.65, 6.64]) sheet(['sizing']).decide('lid', tried(lidOf(width)));
+    const { decide, top } = sheet(['sizing']);
+    decide('lid', tried(lidOf(6.63)));
+    expect(top().news[0]).toMatchObject({
+      ...{ outcome: 'draft', before: { draft: false } },
+      moved: [{ name: 'Lid planed to', before: '6.657 in', now: '6.630 in' }],
+    });
+  });
+
+  it('compares it with the draft before where nothing is recorded yet', () => {
+    const sheet = shop();
+    sheet().decide('lid', tried(lidOf(6.65)));
+    const { decide, top } = sheet();
+    decide('lid', tried(lidOf(6.64)));
+    expect(top().news[0]).toMatchObject({
+      before: { draft: true },
+      moved: [{ name: 'Lid planed to', before: '6.650 in', now: '6.640 in' }],
+    });
+  });
+
+  it('has before and now of drafts further on that were run since, and says which were not', () => {
+    const sheet = worked();
+    sheet(['brief']).decide('sizing', tried(boxOf(10.5)));
+    sheet(['sizing']).decide('lid', tried(lidOf(6.6)));
+    const again = sheet(['brief']);
+    again.decide('sizing', tried(boxOf(10.5)));
+    expect(again.top().news[0]?.further).toEqual([
+      {
+        ...{ what: 'lid', sentence: 'plane to 6.600 in', notRunSince: false },
+        moved: [{ name: 'Lid planed to', before: '6.657 in', now: '6.600 in' }],
+      },
+    ]);
+    const other = sheet(['brief']);
+    other.decide('sizing', tried(boxOf(11.5)));
+    expect(other.top().news[0]?.further).toEqual([
+      { what: 'lid', sentence: 'plane to 6.600 in', notRunSince: true, moved: [] },
+    ]);
+  });
+
+  it('has no word on a draft elsewhere that does not rest on it', () => {
+    const sheet = worked();
+    sheet().decide('brief', tried(briefOf({ client: 'Somebody' })));
+    const { decide, top } = sheet(['sizing']);
+    decide('lid', tried(lidOf(6.6)));
+    expect(top().news[0]?.further).toEqual([]);
   });
 
   it('says in practice what it comes to, and compares with nothing', () => {

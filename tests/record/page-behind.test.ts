@@ -1,16 +1,18 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, expect, it } from 'vitest';
-import type { Head } from '../../kernel-helpers/src/record/chain/entry.js';
-import { entryOfPage, markingPage, pageMark } from '../../kernel-helpers/src/record/page-behind.js';
+import { markingPage, pageMark, pageShows } from '../../kernel-helpers/src/record/page-behind.js';
 import { folderStore } from '../../kernel-helpers/src/record/store/folder-store.js';
 import { commissionPage } from '../../kernel-helpers/src/show/page/commission-page.js';
 import { elementsOf } from '../show/read-html.js';
-import { brief, commissionFolder, must, open, sizing } from './setting.js';
+import { brief, commissionFolder, open, sizing } from './setting.js';
 
 let folder: string;
 const page = () => readFileSync(join(folder, 'index.html'), 'utf8');
 const marks = () => elementsOf(page(), '[data-page-behind]').map(({ textContent }) => textContent);
+
+const tried = (decision: typeof brief) => ({ ...decision, inputs: { ...decision.inputs, decided: false } });
+const wider = { ...brief, results: { inside: 12, wood: 'cherry-black' } };
 
 /** A sheet in JupyterLab. */
 function sheet() {
@@ -20,10 +22,9 @@ function sheet() {
 
 /** The page as `work` writes it. */
 function writePage() {
-  const entries = open(folder).entries();
-  const head: Head | undefined = open(folder).head();
-  const html = commissionPage({ title: 'Blanket box', sheets: [], record: { entries, head, problems: [] } });
-  writeFileSync(join(folder, 'index.html'), html);
+  const job = open(folder);
+  const record = { entries: job.entries(), head: job.head(), drafts: job.drafts(), problems: [] };
+  writeFileSync(join(folder, 'index.html'), commissionPage({ title: 'Blanket box', sheets: [], record }));
 }
 
 beforeEach(() => {
@@ -37,14 +38,13 @@ it('a commission without a page gets none by deciding', () => {
 
 it('a decision puts at the head of the page what it is behind by, and the next one adds itself', () => {
   writePage();
-  expect(entryOfPage(page())).toEqual(must(open(folder).head()));
   const job = sheet();
   job.need('brief');
   job.decide('sizing', sizing);
   expect(marks()).toEqual([
     'This page is behind. It shows what was decided up to entry 1. Since then: sizing, entry 2. The next npm run work, pack or contents writes it anew.',
   ]);
-  sheet().decide('brief', { ...brief, results: { inside: 12, wood: 'cherry-black' } });
+  sheet().decide('brief', wider);
   expect(marks()).toHaveLength(1);
   expect(marks()[0]).toContain('Since then: sizing, entry 2; brief, entry 3.');
   writePage();
@@ -58,28 +58,47 @@ it('a decision that changes nothing leaves the page as it is', () => {
   expect(page()).toBe(before);
 });
 
+it('a draft is named too, for as long as it is one', () => {
+  writePage();
+  const before = page();
+  sheet().decide('brief', tried(wider));
+  expect(marks()).toEqual([
+    'This page is behind. It shows what was decided up to entry 1. Drafts, not decided: brief. The next npm run work, pack or contents writes it anew.',
+  ]);
+  sheet().decide('brief', brief);
+  expect(page()).toBe(before);
+});
+
+it('a page that shows the draft says DRAFT across it, and is not behind', () => {
+  sheet().decide('brief', tried(wider));
+  writePage();
+  expect(elementsOf(page(), 'aside[data-draft]').map(({ textContent }) => textContent)).toEqual([
+    'Draft: brief. Worked out and not decided: promise nothing from this page, and do not work from it.',
+  ]);
+  sheet().decide('brief', tried(wider));
+  expect(marks()).toEqual([]);
+  sheet().decide('brief', brief);
+  writePage();
+  expect(page()).not.toContain('data-draft ');
+});
+
 it('a page from before such marks shows nothing that counts', () => {
   writeFileSync(join(folder, 'index.html'), '<!doctype html><html><body class="old"><h1>Old</h1></body></html>');
-  sheet().decide('brief', { ...brief, results: { inside: 12, wood: 'cherry-black' } });
+  sheet().decide('brief', wider);
   expect(marks()[0]).toMatch(
-    /^This page is behind. It shows nothing that was decided. Since then: brief, entry 1; brief, entry 2\./,
+    /^This page is behind. It shows what was decided up to entry 0. Since then: brief, entry 1; brief, entry 2\./,
   );
 });
 
 it('what is written in a sheet is not taken for the mark of the page', () => {
-  const false_ = `<header ${pageMark({ seq: 99, hash: 'a'.repeat(64) })}>`;
-  const notebook = {
-    cells: [
-      { cell_type: 'markdown', source: false_ },
-      { cell_type: 'code', source: false_ },
-    ],
-  };
-  const record = { entries: [], head: { seq: 3, hash: 'b'.repeat(64) }, problems: [] };
-  const html = commissionPage({ title: false_, sheets: [{ name: '01', notebook }], record });
-  expect(entryOfPage(html)?.seq).toBe(3);
-  expect(
-    entryOfPage(
-      commissionPage({ title: 'x', sheets: [{ name: '01', notebook }], record: { ...record, head: undefined } }),
-    ),
-  ).toBeUndefined();
+  const written = `<header ${pageMark({ seq: 99, hash: 'a'.repeat(64) }, [])}>`;
+  const notebook = { cells: ['markdown', 'code'].map((cell_type) => ({ cell_type, source: written })) };
+  const head = { seq: 3, hash: 'b'.repeat(64) };
+  const html = commissionPage({
+    title: written,
+    sheets: [{ name: '01', notebook }],
+    record: { entries: [], head, problems: [] },
+  });
+  expect(pageShows(html, head, [])).toEqual({ seq: 3, all: true });
+  expect(pageShows(html, { ...head, seq: 4 }, [])).toEqual({ seq: 3, all: false });
 });

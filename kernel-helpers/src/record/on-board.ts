@@ -23,14 +23,15 @@ export function decideOnBoard<D>(
   board: Board,
   { furtherToo }: { furtherToo: boolean },
 ): Commission<D>['decide'] {
-  const { decide, entries } = job;
+  const { decide, entries, drafts } = job;
+  const stand = () => ({ entries: entries(), drafts: drafts() });
   const told = new Map<string, SheetNews>();
   board({ news: [] });
   return (what, decision) => {
-    const before = entries();
+    const before = stand();
     try {
       const decided = decide(what, decision);
-      const news = sheetNews({ what, results: decision.results, decided }, before, entries());
+      const news = sheetNews({ what, results: decision.results, decided }, before, stand());
       told.set(what, furtherToo ? news : { ...news, further: [] });
       board({ news: [...told.values()] });
       return decided;

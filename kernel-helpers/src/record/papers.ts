@@ -38,8 +38,14 @@ export function draftPaper(file: string, text: string, what: string): string {
   return unsigned.replace(/<body[^>]*>/, (body) => `${body}\n${draftMark(said)}`);
 }
 
-// Letters in outline, so that figures under them can be read; what is fixed stands on every page that is printed.
-function draftMark(said: string): string {
+/**
+ * DRAFT across a paper, to be put at the head of its body.
+ *
+ * @param said  a sentence, as HTML
+ * @internal
+ */
+export function draftMark(said: string): string {
+  // Letters in outline, so that figures under them can be read; what is fixed stands on every page that is printed.
   return `<aside data-draft style="border: 3px double #000; padding: 0.6em 1em; margin: 0 0 1em; font: bold 1rem/1.4 sans-serif">${said}</aside>
 <div data-draft aria-hidden="true" style="position: fixed; inset: 0; z-index: 9; display: grid; place-items: center; overflow: hidden; pointer-events: none"><span style="font: 900 min(26vw, 22vh)/1 sans-serif; letter-spacing: 0.06em; rotate: -35deg; color: transparent; -webkit-text-stroke: 2px #767676">DRAFT</span></div>`;
 }

@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { readFileSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, expect, it } from 'vitest';
 import { readRecord } from '../../../kernel-helpers/src/record/chain/record-file.js';
@@ -50,9 +50,11 @@ it('a sheet that was only saved, and a draft, put it behind too', async () => {
   saveSheet('01-brief.ipynb', '11 in inside');
   expect(isPageBehind(folder)).toBe(true);
   await renewPage(folder);
-  mkdirSync(join(folder, 'drafts'));
-  writeFileSync(join(folder, 'drafts', 'drafts.json'), '[]');
-  expect(isPageBehind(folder)).toBe(true);
+  expect(isPageBehind(folder)).toBe(false);
+  open(folder).decide('brief', { ...brief, inputs: { decided: false }, results: { inside: 9, wood: 'walnut-black' } });
+  expect(isPageBehind(folder, { quickly: true })).toBe(true);
+  await renewPage(folder);
+  expect(page()).toContain('Draft: brief. Worked out and not decided');
 });
 
 it('a look at the times alone passes over what is older than the page, and a copy with new times is not behind', () => {

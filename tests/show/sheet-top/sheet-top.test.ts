@@ -27,7 +27,7 @@ test('what moved, before and now, here and further on', () => {
     news: [
       {
         ...lid,
-        before: { at: '2026-11-25T10:00:00Z' },
+        before: { at: '2026-11-25T10:00:00Z', draft: false },
         moved: [{ name: 'Lid planed to', before: '6.657 in', now: '6.640 in' }],
         further: [
           { what: 'stock', sentence: '3 boards, $75.04', notRunSince: true, moved: [] },
@@ -45,6 +45,14 @@ test('what moved, before and now, here and further on', () => {
     'Stock3 boards, $75.04not run since',
     'Quote: Price$952.00$977.00',
   ]);
+});
+
+test('a draft says that it is one, and what it is compared with', () => {
+  const moved = [{ name: 'Lid planed to', before: '6.657 in', now: '6.640 in' }];
+  const draft: SheetNews = { ...lid, outcome: 'draft', entry: undefined, moved };
+  const { text } = sheetTop({ news: [{ ...draft, before: { at: '2026-12-01T10:00:00Z', draft: true } }] });
+  expect(textsOf(text, 'p')).toEqual(['Plane to 6.640 in. A draft: not decided.']);
+  expect(textsOf(text, 'thead th')).toEqual(['What moved', 'The draft before', 'Now']);
 });
 
 test('a decision that was refused comes before all else', () => {

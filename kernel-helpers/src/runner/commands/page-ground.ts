@@ -3,13 +3,12 @@ import { join } from 'node:path';
 import type { Head } from '../../record/chain/entry.js';
 import { readRecord } from '../../record/chain/record-file.js';
 import { sha256 } from '../../record/chain/sha256.js';
-import { entryOfPage, pageName } from '../../record/page-behind.js';
+import { pageName, pageShows } from '../../record/page-behind.js';
+import { readDrafts } from '../../record/store/drafts-file.js';
 
-const draftsFile = join('drafts', 'drafts.json');
-
-/** A digest of a commission's sheets and drafts as they stand in their files: what its page is made from besides the record. */
+/** A digest of a commission's sheets as they stand in their files. */
 export function sheetsDigest(folder: string): string {
-  return sha256(JSON.stringify(groundFiles(folder).map((file) => [file, sha256(readFileSync(join(folder, file)))])));
+  return sha256(JSON.stringify(sheetFiles(folder).map((file) => [file, sha256(readFileSync(join(folder, file)))])));
 }
 
 /** What is known of a commission already, so that it need not be looked up. */
@@ -25,15 +24,16 @@ export function isPageBehind(folder: string, { head, quickly = false }: PageAske
   const page = join(folder, pageName);
   if (!existsSync(page)) return false;
   const html = readFileSync(page, 'utf8');
-  if (entryOfPage(html)?.hash !== (head ?? readRecord(folder).head)?.hash) return true;
+  if (!pageShows(html, head ?? readRecord(folder).head, readDrafts(folder)).all) return true;
   const written = statSync(page).mtimeMs;
-  const unchanged = quickly && groundFiles(folder).every((file) => statSync(join(folder, file)).mtimeMs <= written);
+  const unchanged = quickly && sheetFiles(folder).every((file) => statSync(join(folder, file)).mtimeMs <= written);
   return !unchanged && sheetsOfPage(html) !== sheetsDigest(folder);
 }
 
 const sheetsOfPage = (html: string) => /<header [^>]*data-sheets="([0-9a-f]{64})"/.exec(html)?.[1];
 
-function groundFiles(folder: string): string[] {
-  const sheets = readdirSync(folder).filter((file) => file.endsWith('.ipynb'));
-  return [...sheets.sort(), draftsFile].filter((file) => existsSync(join(folder, file)));
+function sheetFiles(folder: string): string[] {
+  return readdirSync(folder)
+    .filter((file) => file.endsWith('.ipynb'))
+    .sort();
 }

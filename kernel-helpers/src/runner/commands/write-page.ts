@@ -2,7 +2,8 @@ import { basename, join } from 'node:path';
 import { replaceFile } from '../../disk/replace-file.js';
 import type { Brief } from '../../piece/brief.js';
 import { readRecord } from '../../record/chain/record-file.js';
-import { latest, staleness, staleText, standing } from '../../record/stale.js';
+import { staleness, staleText, standing, standsFor } from '../../record/stale.js';
+import { readDrafts } from '../../record/store/drafts-file.js';
 import { commissionPage } from '../../show/page/commission-page.js';
 import type { FinishedSheet } from '../sheets/run-sheets.js';
 import { titleOf } from './find-commission.js';
@@ -20,14 +21,20 @@ export async function writePage(
 ): Promise<string> {
   const name = basename(folder);
   const { entries, head, faults } = readRecord(folder);
-  const brief = latest(entries, 'brief')?.results as Partial<Brief> | undefined;
+  const drafts = readDrafts(folder);
+  const brief = standsFor('brief', entries, drafts)?.results as Partial<Brief> | undefined;
   const stale = standing(entries).flatMap((entry) => staleness(entries, entry) ?? []);
   const html = commissionPage({
     title: brief?.piece ?? titleOf(name),
     client: brief?.client,
     date: /^\d{4}-\d\d-\d\d(?=-)/.exec(name)?.[0] ?? '',
     sheets: sheets.map(({ file, executed }) => ({ name: basename(file, '.ipynb'), notebook: executed })),
-    record: { entries, head, problems: [...faults.map(({ problem }) => problem), ...stale.map(staleText)] },
+    record: {
+      entries,
+      head,
+      drafts,
+      problems: [...faults.map(({ problem }) => problem), ...stale.map(staleText)],
+    },
     sheetsDigest: sheetsDigest(folder),
     glossary: readGlossary(),
   });

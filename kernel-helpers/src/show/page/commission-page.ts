@@ -1,4 +1,6 @@
+import type { Draft } from '../../record/drafts/draft.js';
 import { pageMark } from '../../record/page-behind.js';
+import { draftMark } from '../../record/papers.js';
 import { longDay } from '../kit/day-text.js';
 import { escapeHtml, wordsHtml } from '../kit/escape.js';
 import { htmlPage } from '../kit/html-page.js';
@@ -47,15 +49,14 @@ export function commissionPage(content: CommissionPage): string {
     ['Begun', date && longDay(date)],
     ['Record', record.head && `entry ${record.head.seq}, ${record.head.hash.slice(0, 12)}`],
   ].filter((fact): fact is [string, string] => Boolean(fact[1]));
-  const marks = [record.head && ` ${pageMark(record.head)}`, sheetsDigest && ` data-sheets="${sheetsDigest}"`].filter(
-    Boolean,
-  );
+  const { head, drafts = [] } = record;
+  const marks = `${pageMark(head, drafts)}${sheetsDigest ? ` data-sheets="${sheetsDigest}"` : ''}`;
   const whole = client ? `${title} for ${client}` : title;
   return htmlPage({
     title: whole,
     style: pageStyle(whole),
-    body: `<a class="skip" href="#sheets">To the sheets</a>
-<header${marks.join('')}>
+    body: `${drafts.length > 0 ? draftMark(escapeHtml(draftsText(drafts))) : ''}<a class="skip" href="#sheets">To the sheets</a>
+<header ${marks}>
 <h1>${escapeHtml(title)}</h1>
 <dl>${facts.map(([name, value]) => `<div><dt>${name}</dt><dd>${wordsHtml(value)}</dd></div>`).join('')}</dl>
 </header>
@@ -70,4 +71,9 @@ ${recordSection(record)}
 ${explained}
 </main>`,
   });
+}
+
+function draftsText(drafts: readonly Draft[]): string {
+  const names = drafts.map(({ what }) => what).join(', ');
+  return `Draft: ${names}. Worked out and not decided: promise nothing from this page, and do not work from it.`;
 }

@@ -1,5 +1,6 @@
 import type { Entry, Head } from '../../record/chain/entry.js';
 import { decisionRows } from '../../record/decision-row.js';
+import type { Draft } from '../../record/drafts/draft.js';
 import { escapeHtml, wordsHtml } from '../kit/escape.js';
 import { scrollable } from './scrollable-table.js';
 
@@ -8,6 +9,8 @@ export interface PageRecord {
   entries: readonly Entry[];
   /** Number and hash of the last entry. */
   head?: Head;
+  /** What is worked out and not decided. */
+  drafts?: readonly Draft[];
   /** What is wrong with it, in sentences; none when it is whole. */
   problems: readonly string[];
 }

@@ -28,8 +28,13 @@ function newsHtml({ what, sentence, outcome, entry, before, moved, further }: Sh
     ...further.flatMap((later) => furtherRows(later)),
   ];
   if (rows.length === 0) return answer;
-  const head = ['What moved', before ? `As decided on ${before.at.slice(0, 10)}` : 'Before', 'Now'];
+  const head = ['What moved', beforeText(before), 'Now'];
   return `${answer}<table class="daybook-table"><thead><tr>${head.map((text) => `<th scope="col" style="text-align: left">${wordsHtml(text)}</th>`).join('')}</tr></thead><tbody>${rows.join('')}</tbody></table>`;
+}
+
+function beforeText(before: SheetNews['before']): string {
+  if (!before) return 'Before';
+  return before.draft ? 'The draft before' : `As decided on ${before.at.slice(0, 10)}`;
 }
 
 function furtherRows({ what, sentence, notRunSince, moved }: FurtherOn): string[] {
