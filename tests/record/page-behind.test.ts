@@ -1,11 +1,12 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, expect, it } from 'vitest';
-import { markingPage, pageMark, pageShows } from '../../kernel-helpers/src/record/page-behind.js';
+import { markingPage, markPage, pageMark, pageShows } from '../../kernel-helpers/src/record/page-behind.js';
 import { folderStore } from '../../kernel-helpers/src/record/store/folder-store.js';
+import { withdraw } from '../../kernel-helpers/src/record/undo/undo.js';
 import { commissionPage } from '../../kernel-helpers/src/show/page/commission-page.js';
 import { elementsOf } from '../show/read-html.js';
-import { brief, commissionFolder, open, sizing } from './setting.js';
+import { brief, commissionFolder, must, open, sizing, versions } from './setting.js';
 
 let folder: string;
 const page = () => readFileSync(join(folder, 'index.html'), 'utf8');
@@ -56,6 +57,17 @@ it('a decision that changes nothing leaves the page as it is', () => {
   const before = page();
   sheet().decide('brief', brief);
   expect(page()).toBe(before);
+});
+
+it('a decision that was withdrawn is named as that', () => {
+  sheet().decide('brief', wider);
+  writePage();
+  const job = open(folder);
+  const store = folderStore(folder);
+  const signature = () => ({ at: '2026-03-13T08:00:00Z', who: 'maker' });
+  withdraw({ store, signature, versions }, must(job.entries().at(-1)));
+  markPage(store, { entries: store.entries(), drafts: [] });
+  expect(marks()[0]).toContain('It shows what was decided up to entry 2. Since then: brief, entry 2, withdrawn.');
 });
 
 it('a draft is named too, for as long as it is one', () => {

@@ -66,7 +66,9 @@ function behindMark(seq: number, { entries, drafts }: Stand): string {
     const { sentence } = keyFigures(what, results, shown);
     return `${what}${'seq' in of ? `, entry ${of.seq}` : ''}${sentence && `: ${sentence}`}`;
   };
-  const since = entries.filter((entry) => entry.seq > seq).map(told);
+  const since = entries
+    .filter((entry) => entry.seq > seq)
+    .map((entry) => (entry.withdraws ? `${entry.what}, entry ${entry.withdraws.seq}, withdrawn` : told(entry)));
   const said = [
     `This page is behind. It shows what was decided up to entry ${seq}.`,
     since.length > 0 ? `Since then: ${since.join('; ')}.` : '',

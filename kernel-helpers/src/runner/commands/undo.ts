@@ -8,6 +8,7 @@ import { decisionRows } from '../../record/decision-row.js';
 import { keyFigures } from '../../record/key-figures/key-figures.js';
 import { shownBy } from '../../record/key-figures/shown.js';
 import { noteHead } from '../../record/known-heads.js';
+import { markPage } from '../../record/page-behind.js';
 import { standing } from '../../record/stale.js';
 import { stockBefore } from '../../record/undo/stock-before.js';
 import { lastDecision, withdraw } from '../../record/undo/undo.js';
@@ -53,6 +54,7 @@ export async function undo({ folder, ask, yes, say }: UndoOptions): Promise<bool
 
   const made = withdraw({ store, signature, versions: versionsInUse(dataVersions()) }, entry);
   if (what === 'stock' && !withoutStock) stockBefore(store.stock, name, before);
+  markPage(store, { entries: store.entries(), drafts: store.drafts() });
   noteHead(folder);
   say(`Withdrawn: ${what}, entry ${seq}, by entry ${made.seq}. Nothing is deleted: the record shows both.`);
   const sheet = sheetOf(what);
