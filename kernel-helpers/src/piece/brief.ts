@@ -49,13 +49,34 @@ export const briefFacts = {
 /** A fact of a brief. @internal */
 export type BriefFact = keyof typeof briefFacts;
 
+/** What else the joints are called. */
+const jointNames: Record<string, Joint> = {
+  dovetail: 'through dovetail',
+  finger: 'finger joint',
+  box: 'finger joint',
+};
+
+/** Joints by the names one says them by: "dovetail", "Through dovetails", "box joint". */
+function jointCalled(joint: z.ZodType<Joint>): z.ZodType<Joint> {
+  const called = (typed: string) =>
+    jointNames[
+      typed
+        .trim()
+        .toLowerCase()
+        .replace(/^through /, '')
+        .replace(/ ?joints?$/, '')
+        .replace(/s$/, '')
+    ];
+  return z.preprocess((typed) => (typeof typed === 'string' && called(typed)) || typed, joint);
+}
+
 /** The inside sizes that a hand and a bench can make. @internal */
 export const insideFields = {
   insideLength: size({ least: 1, most: 36, why: briefFacts.insideLength }),
   insideWidth: size({ least: 1, most: 24, why: briefFacts.insideWidth }),
   insideDepth: size({ least: 0.5, most: 18, why: briefFacts.insideDepth }),
   species: known(species, briefFacts.species),
-  joint: oneOf(['through dovetail', 'finger joint'], briefFacts.joint),
+  joint: jointCalled(oneOf(['through dovetail', 'finger joint'], briefFacts.joint)),
 };
 
 const common = {

@@ -3,6 +3,8 @@ import { basename, dirname, join, relative, sep } from 'node:path';
 import { diskError } from '../disk/disk-error.js';
 import { dayNumber, isoDay } from '../measure/day.js';
 import { ShopError } from '../measure/shop-error.js';
+import { type BegunWith, begunParameters, withoutInvented } from './begun-with.js';
+import { type BegunValue, withParameters } from './parameters-cell.js';
 import { templateSheets } from './template-sheets.js';
 
 /** A commission's folder, just made. */
@@ -23,6 +25,8 @@ export interface NewCommission {
  * @param date  first day, `2026-03-12`
  * @param templates  the folder of template sheets of a box; those of other pieces lie in `pieces/` beside it
  * @param piece  what it is, a box unless told otherwise; see {@link templateSheets}
+ * @param facts  what is known of a commission of one's own: its sheets begin with it, and with nothing of the demonstration; left
+ *   out, they begin as the templates, with the demonstration's figures
  * @throws ShopError  when title or date will not do, the folder is there already, or there are no templates
  */
 export function newCommission({
@@ -31,12 +35,14 @@ export function newCommission({
   date,
   templates,
   piece = 'box',
+  facts,
 }: {
   root: string;
   title: string;
   date: string;
   templates: string;
   piece?: string;
+  facts?: BegunWith;
 }): NewCommission {
   const name = `${checkedDate(date)}-${slug(title)}`;
   const commissions = join(root, 'data', 'commissions');
@@ -46,12 +52,18 @@ export function newCommission({
   if (sheets.length === 0) throw new ShopError(`There are no template sheets in ${templates}.`);
   if (existsSync(folder)) throw alreadyThere(folder);
 
+  const begun = facts && begunParameters(facts, { title, date });
+  const sheetOf = (path: string) => {
+    const sheet = sheetFor(folder, path, date);
+    return begun ? ownSheet(sheet, begun) : sheet;
+  };
+
   let next: string | undefined;
   try {
     mkdirSync(commissions, { recursive: true });
     next = join(commissions, `.new-${process.pid}`);
     mkdirSync(next);
-    for (const path of paths) writeFileSync(join(next, basename(path)), sheetFor(folder, path, date));
+    for (const path of paths) writeFileSync(join(next, basename(path)), sheetOf(path));
     renameSync(next, folder);
   } catch (error) {
     if (next) rmSync(next, { recursive: true, force: true });
@@ -76,6 +88,18 @@ function sheetFor(folder: string, path: string, begun: string): string {
   return readFileSync(path, 'utf8')
     .replace(/\]\((\.\.\/[^)#\s]+)/g, (_, target: string) => `](${encodeURI(moved(decodeURI(target)))}`)
     .replace(templateDays, (_, field: string, day: string) => field + isoDay(dayNumber(day) + 7 * weeks));
+}
+
+/** A sheet with the parameters that a commission of one's own begins with, and without what is said of the demonstration. */
+function ownSheet(sheet: string, begun: Record<string, BegunValue>): string {
+  const notebook: { cells: { cell_type: string; metadata: { tags?: string[] }; source: string | string[] }[] } =
+    JSON.parse(sheet);
+  for (const cell of notebook.cells) {
+    const source = withoutInvented([cell.source].flat().join(''));
+    const isParameters = cell.metadata.tags?.includes('parameters');
+    cell.source = (isParameters ? withParameters(source, begun) : source).split(/(?<=\n)/);
+  }
+  return `${JSON.stringify(notebook, null, 1)}\n`;
 }
 
 /**
