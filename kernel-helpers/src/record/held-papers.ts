@@ -1,7 +1,8 @@
 import type { Entry } from './chain/entry.js';
 import type { Draft } from './drafts/draft.js';
+import { draftPaper } from './drafts/draft-paper.js';
 import type { Opening } from './opening.js';
-import { draftPaper, isWithdrawn, markedBehind, refusePaperName, signed, unmarked } from './papers.js';
+import { isWithdrawn, markedBehind, refusePaperName, signed, unmarked, unsigned } from './papers.js';
 import { staleness, staleText, standing } from './stale.js';
 import type { Store } from './store/store.js';
 
@@ -46,7 +47,10 @@ export function heldPapers({
     },
 
     keepAsDraft(draft) {
-      store.putDraft(draft, new Map([...held].map(([file, text]) => [file, draftPaper(file, text, draft.what)])));
+      store.putDraft(
+        draft,
+        new Map([...held].map(([file, text]) => [file, draftPaper(file, unsigned(text), draft.what)])),
+      );
       for (const file of held.keys()) notices.say(`Kept with the drafts: drafts/${file}`);
       held.clear();
     },

@@ -25,29 +25,9 @@ export function signed(text: string, { seq, hash }: Head): string {
   return text.replaceAll(entryHere, String(seq)).replaceAll(fingerprintHere, shortHash(hash));
 }
 
-/**
- * A paper of a draft, which says so across every page of it that is printed.
- *
- * @param what  the decision that was not made
- * @internal
- */
-export function draftPaper(file: string, text: string, what: string): string {
-  const unsigned = text.replaceAll(entryHere, '(draft: no entry)').replaceAll(fingerprintHere, '(draft: none)');
-  if (!file.endsWith('.html')) return unsigned;
-  const said = `Draft: ${what} is worked out and not decided. Promise nothing from this paper, and do not work from it.`;
-  return unsigned.replace(/<body[^>]*>/, (body) => `${body}\n${draftMark(said)}`);
-}
-
-/**
- * DRAFT across a paper, to be put at the head of its body.
- *
- * @param said  a sentence, as HTML
- * @internal
- */
-export function draftMark(said: string): string {
-  // Letters in outline, so that figures under them can be read; what is fixed stands on every page that is printed.
-  return `<aside data-draft style="border: 3px double #000; padding: 0.6em 1em; margin: 0 0 1em; font: bold 1rem/1.4 sans-serif">${said}</aside>
-<div data-draft aria-hidden="true" style="position: fixed; inset: 0; z-index: 9; display: grid; place-items: center; overflow: hidden; pointer-events: none"><span style="font: 900 min(26vw, 22vh)/1 sans-serif; letter-spacing: 0.06em; rotate: -35deg; color: transparent; -webkit-text-stroke: 2px #767676">DRAFT</span></div>`;
+/** A paper that is kept with no entry. @internal */
+export function unsigned(text: string): string {
+  return text.replaceAll(entryHere, '(draft: no entry)').replaceAll(fingerprintHere, '(draft: none)');
 }
 
 const mark = /\n?<aside data-behind(?:="withdrawn")? style.*?<\/aside>/gs;

@@ -1,6 +1,6 @@
 import type { Draft } from '../../record/drafts/draft.js';
+import { draftMark } from '../../record/drafts/draft-paper.js';
 import { pageMark } from '../../record/page-behind.js';
-import { draftMark } from '../../record/papers.js';
 import { longDay } from '../kit/day-text.js';
 import { escapeHtml, wordsHtml } from '../kit/escape.js';
 import { htmlPage } from '../kit/html-page.js';

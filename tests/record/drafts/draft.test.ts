@@ -2,9 +2,9 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { join } from 'node:path';
 import { inspect } from 'node:util';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
-import { takeOver } from '../../kernel-helpers/src/record/store/staged-store.js';
-import { brief, commissionFolder, must, open, otherBrief, sizing, testFolder, writeSheet } from './setting.js';
+import { ShopError } from '../../../kernel-helpers/src/measure/shop-error.js';
+import { takeOver } from '../../../kernel-helpers/src/record/store/staged-store.js';
+import { brief, commissionFolder, must, open, otherBrief, sizing, testFolder, writeSheet } from '../setting.js';
 
 afterEach(() => vi.unstubAllEnvs());
 
