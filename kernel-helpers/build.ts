@@ -47,8 +47,17 @@ await build({
 });
 
 // Preloaded into kernels as they stand, before any module loader of ours.
-for (const name of ['kernel-guard.cjs', 'kernel-output.cjs', 'kernel-converter.cjs', 'kernel-typescript.cjs'])
+for (const name of ['guard', 'output', 'converter', 'slips', 'typescript'].map((each) => `kernel-${each}.cjs`))
   copyFileSync(join(here, 'src/runner/kernel', name), join(next, name));
+await build({
+  absWorkingDir: here,
+  entryPoints: ['src/runner/kernel/slips.ts'],
+  outfile: join(next, 'slips.cjs'),
+  bundle: true,
+  format: 'cjs',
+  platform: 'node',
+  target: 'node20.19',
+});
 
 const tsc = createRequire(import.meta.url).resolve('typescript/bin/tsc');
 const loose = join(next, 'declarations');

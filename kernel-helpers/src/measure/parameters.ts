@@ -1,7 +1,8 @@
 import { closest } from 'fastest-levenshtein';
 import * as z from 'zod';
 import { formatLength, parseLength } from './length.js';
-import { placeText, refusal, ShopError } from './shop-error.js';
+import { placeText } from './refused.js';
+import { refusal, ShopError } from './shop-error.js';
 
 /**
  * Reads values that a craftsperson typed.

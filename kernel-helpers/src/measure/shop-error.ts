@@ -1,12 +1,5 @@
-/** A value that cannot be, as data: so that it can be said where it was typed, by the name that stands there. */
-export interface Refused {
-  /** The way to it from what was read, `['boards', 2, 'length']`; the first of a list is 0. */
-  readonly path: readonly PropertyKey[];
-  /** As it was typed. */
-  readonly given: unknown;
-  /** What is possible, and why. */
-  readonly possible: string;
-}
+import { placeText, type Refused, refusedIn, written } from './refused.js';
+import { typedPaths, wordsIn } from './typed-name.js';
 
 /**
  * The one error of ours: a single line in shop language that names the field, what was given and what is possible.
@@ -19,12 +12,26 @@ export class ShopError extends Error {
   /** @param refused  the value that it refuses, where it is one that was typed */
   constructor(message: string, refused?: Refused) {
     super(message);
-    this.#refused = refused;
+    this.#refused = refused ?? refusedIn(message);
   }
 
   /** The value that it refuses, where it is one that was typed. */
   get refused(): Refused | undefined {
     return this.#refused;
+  }
+
+  /**
+   * The line as a sheet says it: by the name under which the value stands among its parameters, whatever a helper calls it. A
+   * name that is none of the sheet's is written as words.
+   */
+  inSheet(parameters: object): string {
+    const { message, refused } = this;
+    const place = refused ? placeText(refused.path) : '';
+    const rest = place ? message.slice(place.length + 2) : message;
+    if (!refused || (place && !message.startsWith(`${place}: `))) return message;
+    const typed = typedPaths(refused, parameters).map(placeText);
+    const named = typed.length > 0 ? [...new Set(typed)].join(' or ') : wordsIn(place).join(' ');
+    return named ? `${named}: ${rest}` : message;
   }
 
   [Symbol.for('nodejs.util.inspect.custom')](): string {
@@ -36,26 +43,8 @@ export class ShopError extends Error {
 export function refusal(refused: Refused): ShopError {
   const { path, given, possible } = refused;
   const where = placeText(path);
-  return new ShopError(where ? `${where}: ${written(given)}; ${possible}` : possible, refused);
+  return new ShopError(`${where}${where && ': '}${written(given)}; ${possible}`, refused);
 }
-
-/** A way as one says it: `boards no. 3, length`. @internal */
-export function placeText(path: readonly PropertyKey[]): string {
-  return path.reduce<string>((text, key) => {
-    if (typeof key === 'number') return `${text}${text && ' '}no. ${key + 1}`;
-    return `${text}${text && ', '}${String(key)}`;
-  }, '');
-}
-
-/** A value as it was typed, or that there was none. @internal */
-export function written(value: unknown): string {
-  if (value === undefined) return 'nothing given';
-  const text = typeof value === 'string' ? `"${value}"` : JSON.stringify(value);
-  return `${text.length > LONG ? `${text.slice(0, LONG)} ...` : text} given`;
-}
-
-/** Characters of a value that a line of the terminal has room for. */
-const LONG = 160;
 
 /**
  * Reads a part of what was typed, so that whatever it refuses is named from the whole: the board's `length` as that of the

@@ -146,11 +146,26 @@ describe('a kernel that goes on', () => {
     await untilWilling();
   });
 
-  test('the statement that failed is known, though our errors print one line only', async () => {
+  test('the statement that failed is known, but for an error of ours, which says all in one line', async () => {
     const code = `import { parseLength } from 'kernel-helpers';\n\nconst wide: number = parseLength('nine');`;
-    const execution = await kernel.execute(code, limit);
-    expect(errorText(execution.outputs).split('\n')).toHaveLength(1);
-    expect(execution.failedLine).toMatch(/parseLength\)?\('nine'\)/);
+    const ours = await kernel.execute(code, limit);
+    expect(errorText(ours.outputs).split('\n')).toHaveLength(1);
+    expect(ours.failed).toEqual({ event: 'failed', plain: true });
+    await untilWilling();
+    const other = await kernel.execute(code.replace("parseLength('nine')", 'new Array(-1).length'), limit);
+    expect(other.failed).toMatchObject({ line: expect.stringContaining('new Array(-1)'), plain: false });
+    await untilWilling();
+  });
+
+  test('what a helper refuses has the name that it has among the parameters of the sheet', async () => {
+    const sheet =
+      "import { roughCut } from 'kernel-helpers';\nconst parameters = { lengthAllowance: '9 ft', sawn: '1/8 in' };";
+    expect((await kernel.execute(sheet, limit)).status).toBe('ok');
+    const used = `const { lengthAllowance: length, sawn: kerf } = parameters;
+const cut: unknown = (roughCut as any)({ parts: [], allowances: { length }, kerf });`;
+    expect(errorText((await kernel.execute(used, limit)).outputs)).toMatch(
+      /^lengthAllowance: "9 ft" given; possible: /,
+    );
     await untilWilling();
   });
 

@@ -3,7 +3,7 @@
  * Loaded into every kernel that the runner starts, before tslab (`node --require`). A sheet sees nothing of it:
  * - ends the kernel when the runner is gone, however it went, since tslab does not watch its parent;
  * - tells the runner when tslab is about to take its ports, and waits until they are free;
- * - tells the runner which line of a cell failed, since our errors print one line without a stack;
+ * - tells the runner which line of a cell failed, where the error does not say all by itself as ours do;
  * - loads kernel-helpers ahead of the first cell.
  * It speaks through the real standard streams, which tslab does not use: events on 2, the runner's answer on 0.
  */
@@ -39,8 +39,10 @@ function guard() {
   };
   const print = console.error;
   console.error = (...items) => {
-    const line = items[0] instanceof Error && failedLine(items[0], emitted);
-    if (line) tell({ event: 'failed', line });
+    const [error] = items;
+    const plain = error?.name === 'ShopError';
+    const line = error instanceof Error && !plain ? failedLine(error, emitted) : undefined;
+    if (line || plain) tell({ event: 'failed', line, plain });
     print(...items);
   };
 }

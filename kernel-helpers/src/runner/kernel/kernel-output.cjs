@@ -7,6 +7,7 @@
  * each at once, and without a limit none is dropped while the reader is slow.
  * Node puts the source line of an error's first frame ahead of its stack. The helpers are one bundle, whose lines are as
  * long as a book: the stack alone is printed, and of a line no more than can be read.
+ * An error of ours names what it refuses as the sheet's own parameters do, whatever the helper that refused it calls it.
  */
 const { format } = require('node:util');
 const vm = require('node:vm');
@@ -23,11 +24,17 @@ if (isMainThread && process.argv[2] === 'kernel') {
   };
   require('./kernel-typescript.cjs');
   require('./kernel-converter.cjs');
+  require('./kernel-slips.cjs');
   const run = vm.runInThisContext;
   vm.runInThisContext = (code, options) => run(code, { ...options, displayErrors: false });
   const print = console.error;
   console.error = (...items) => {
     if (!items.some((item) => item instanceof Error)) print(...items);
-    else print('%s', format(...items).replace(LONG_LINE, '$1 ...'));
+    else print('%s', format(...items.map(inSheet)).replace(LONG_LINE, '$1 ...'));
   };
+}
+
+function inSheet(item) {
+  const parameters = globalThis.__tslab__?.exports.parameters;
+  return item?.name === 'ShopError' && parameters instanceof Object ? item.inSheet(parameters) : item;
 }

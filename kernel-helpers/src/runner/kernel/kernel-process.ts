@@ -4,8 +4,8 @@ import { dirname, join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 
-/** What the guard inside a kernel tells the runner: that tslab wants its ports, or the statement that failed. */
-export type GuardEvent = { event: 'ports' } | { event: 'failed'; line: string };
+/** What the guard inside a kernel tells the runner: that tslab wants its ports, or how a cell failed. */
+export type GuardEvent = { event: 'ports' } | { event: 'failed'; line?: string; plain: boolean };
 
 /** A kernel's process, from its start to its end. */
 export interface KernelProcess {

@@ -10,10 +10,18 @@ export interface Execution {
   status: CellStatus;
   /** What the cell showed. Anything it shows later is added to the same list. */
   outputs: Output[];
-  /** The statement that failed, as the kernel compiled it. */
-  failedLine?: string;
+  /** How it failed. */
+  failed?: Failed;
   /** How the kernel ended, when it did. */
   end?: string;
+}
+
+/** What the kernel's guard tells of a cell that failed. */
+export interface Failed {
+  /** The statement that failed, as the kernel compiled it. */
+  line?: string;
+  /** Whether what the cell wrote says all that its writer needs: no line of code belongs to it. */
+  plain: boolean;
 }
 
 /** Limits of a cell's run. */
@@ -29,8 +37,8 @@ const GRACE = 1;
 
 /** A running kernel that answers. Made by startKernel. */
 export class Kernel {
-  /** The statement that failed last, as told by the kernel's guard. */
-  failedLine: string | undefined;
+  /** How a cell failed last, as told by the kernel's guard. */
+  failed: Failed | undefined;
   readonly #outputs = new Map<string, Output[]>();
   readonly #displays: Displays = new Map();
 
@@ -51,7 +59,7 @@ export class Kernel {
   async execute(code: string, { seconds, signal }: ExecuteOptions): Promise<Execution> {
     const outputs: Output[] = [];
     if (signal?.aborted) return { status: 'stopped', outputs };
-    this.failedLine = undefined;
+    this.failed = undefined;
     const { id, done } = this.channels.ask('shell', 'execute_request', {
       code,
       silent: false,
@@ -73,7 +81,7 @@ export class Kernel {
       this.process.interrupt();
       if ((await firstOf([status, ended], GRACE)) === 'too long') this.process.kill();
     }
-    const execution: Execution = { status: outcome, outputs, failedLine: this.failedLine };
+    const execution: Execution = { status: outcome, outputs, failed: this.failed };
     if (outcome === 'kernel ended') execution.end = await this.process.ended;
     return execution;
   }

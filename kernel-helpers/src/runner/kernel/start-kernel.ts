@@ -54,7 +54,7 @@ async function tryToStart(connection: Connection, options: KernelOptions): Promi
   });
   const onEvent = (event: GuardEvent) => {
     if (event.event === 'ports') wantPorts();
-    if (event.event === 'failed' && kernel) kernel.failedLine = event.line;
+    if (event.event === 'failed' && kernel) kernel.failed = event;
   };
   const started = startProcess(command(connection.file), { ...options, onEvent });
   signal?.addEventListener('abort', started.kill);

@@ -6,8 +6,9 @@ export function sheetLine({ file, cells, seconds }: FinishedSheet, outcome: stri
   return `  ${basename(file, '.ipynb').padEnd(26)} ${counted(cells, 'cell').padStart(8)} ${seconds.toFixed(1).padStart(6)} s  ${outcome}`;
 }
 
-/** Where a run stopped and why: sheet, cell, line and error. */
-export function failureText({ file, cell, cells, line, message }: NonNullable<SheetsRun['failure']>): string {
+/** Where a run stopped and why: sheet, cell, line and error; or the sheet and what was typed in it. */
+export function failureText({ file, cell, cells, line, plain, message }: NonNullable<SheetsRun['failure']>): string {
+  if (plain) return `${basename(file, '.ipynb')}, ${message}`;
   const place = cell === 0 ? `${file}, before its first cell` : `${file}, cell ${cell} of ${cells}`;
   const source = line ? [`  line ${line.number}:  ${line.text}`] : [];
   const text = message.split('\n').map((each) => `  ${each}`);

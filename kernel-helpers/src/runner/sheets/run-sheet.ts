@@ -10,6 +10,8 @@ export interface SheetFailure {
   cells: number;
   status: CellStatus;
   line?: SourceLine;
+  /** Whether the message says all by itself: what was typed, and what is possible. */
+  plain: boolean;
   message: string;
 }
 
@@ -51,11 +53,13 @@ export async function runSheet(
 
 function failureOf(cells: Cell[], index: number, execution: Execution, seconds: number): SheetFailure {
   const error = errorText(execution.outputs);
+  const plain = execution.status === 'error' && execution.failed?.plain === true;
   return {
     cell: index + 1,
     cells: cells.length,
     status: execution.status,
-    line: failedLine(cells[index]?.source ?? '', error, execution.failedLine),
+    line: plain ? undefined : failedLine(cells[index]?.source ?? '', error, execution.failed?.line),
+    plain,
     message: explain(execution, error, seconds),
   };
 }

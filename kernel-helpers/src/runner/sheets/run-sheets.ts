@@ -62,7 +62,8 @@ export async function runSheets(options: SheetsOptions): Promise<SheetsRun> {
       const kernel = await kernels.next().catch((error) => {
         if (!signal?.aborted) throw error;
       });
-      if (!kernel) return { finished, failure: { file, cell: 0, cells: 0, status: 'stopped', message: 'stopped' } };
+      if (!kernel)
+        return { finished, failure: { file, cell: 0, cells: 0, status: 'stopped', plain: false, message: 'stopped' } };
       const hear = (cell: number, cells: number) => onCell?.(file, cell, cells);
       const { executed, failure } = await runSheet(kernel, notebook, { seconds, signal, onCell: hear });
       endings.push(kernel.shutdown());
