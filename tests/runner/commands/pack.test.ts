@@ -63,9 +63,9 @@ describe('a packed commission', () => {
 
   it('says what it left out', () => {
     const folder = worked();
-    mkdirSync(join(folder, 'photos'));
+    for (const name of ['photos', 'drafts']) mkdirSync(join(folder, name));
     writeFileSync(join(folder, '.hidden'), '');
-    expect(packCommission(folder, testFolder()).leftOut).toEqual(['photos (not a file)']);
+    expect(packCommission(folder, testFolder()).leftOut).toEqual(['drafts (not decided)', 'photos (not a file)']);
   });
 
   it('is not made of a damaged record', () => {

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { type Dirent, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { strToU8, type Zippable, zipSync } from 'fflate';
 import { diskError } from '../../disk/disk-error.js';
@@ -6,6 +6,7 @@ import { ShopError } from '../../measure/shop-error.js';
 import type { Head } from '../../record/chain/entry.js';
 import { sha256 } from '../../record/chain/sha256.js';
 import { checkCommission } from '../../record/check/check.js';
+import { draftsFolder } from '../../record/store/drafts-file.js';
 
 /** The list in a packed commission: what is in it, so that a file that is missing or another shows. @internal */
 export interface PackingList {
@@ -49,7 +50,7 @@ export function packCommission(folder: string, into: string): Packed {
   const packed = entries.filter((entry) => entry.isFile() && isPlainName(entry.name));
   const leftOut = entries
     .filter((entry) => !packed.includes(entry) && !entry.name.startsWith('.'))
-    .map((entry) => `${entry.name} (${entry.isFile() ? 'a name not possible everywhere' : 'not a file'})`);
+    .map((entry) => `${entry.name} (${reasonLeftOut(entry)})`);
 
   const contents: Zippable = {};
   const list: PackingList = { commission: name, head, files: {} };
@@ -64,6 +65,11 @@ export function packCommission(folder: string, into: string): Packed {
   const zip = zipSync(contents);
   writeNew(file, zip);
   return { file, files: packed.map((entry) => entry.name), leftOut };
+}
+
+function reasonLeftOut(entry: Dirent): string {
+  if (entry.isFile()) return 'a name not possible everywhere';
+  return entry.name === draftsFolder ? 'not decided' : 'not a file';
 }
 
 /**
