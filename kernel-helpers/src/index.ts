@@ -13,7 +13,7 @@ export { layOutCorner, readFirstBoards } from './joints/corner.js';
 export { dividerFormula, layOutDovetails, slopeFormula } from './joints/dovetails.js';
 export { layOutFingers } from './joints/finger-joint.js';
 export { grooveFindings } from './joints/groove-findings.js';
-export { boxGroovePasses, groovePasses, passesFormula } from './joints/groove-passes.js';
+export { boxGroovePasses, groovePasses, passesFormula, widestBit } from './joints/groove-passes.js';
 export { grooveRouting, routerWords } from './joints/groove-routing.js';
 export { grooveRuns } from './joints/groove-runs.js';
 export { compareJoints } from './joints/joint-comparison.js';
@@ -60,6 +60,7 @@ export { checkCommission } from './record/check/check.js';
 export { typeface } from './record/own/typeface-file.js';
 export { daysDecision, grooveDecision, lidDecision, stockDecision } from './record/results/decided.js';
 export { surfaceDecision } from './record/results/surface-decision.js';
+export { keepShopCard } from './record/shop-card/keep-card.js';
 // runner/
 export { proveCuts } from './runner/cuts/prove-cuts.js';
 // shop/
@@ -153,6 +154,8 @@ export { milledThickness, panelBoardsFormula, panelBoardWidthFormula } from './s
 export { roughCut } from './stock/milling/rough-cut.js';
 export { trimmedBoards } from './stock/milling/trimmed-boards.js';
 // surface/
+export { readCoating } from './surface/finish/coating.js';
+export { dryingWaits } from './surface/finish/drying-waits.js';
 export { finish } from './surface/finish/finishes.js';
 export { planFinishing } from './surface/finish/finishing.js';
 export { gluedFaces } from './surface/finish/glued-faces.js';
@@ -177,6 +180,7 @@ export { laterStarts } from './time/later-starts.js';
 export { schedule } from './time/schedule.js';
 // wood/
 export { yearOfAir } from './wood/air/air.js';
+export { homeAir } from './wood/air/home-air.js';
 export { allOccupancies, occupancy, vapourAddedFormula, vapourAddedValues } from './wood/air/house-vapour.js';
 export { readHygrometer } from './wood/air/hygrometer.js';
 export { monthNames } from './wood/air/months.js';

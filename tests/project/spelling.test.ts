@@ -30,7 +30,7 @@ function wordsInCode(file: string): string[] {
     ...[...source.matchAll(/step: '([^'\n]*)'|(?:alt|caption): '([^'\n]*)'/g)].map(
       (match) => match[1] ?? match[2] ?? '',
     ),
-    ...[...source.matchAll(/ \/\/ (.*)$/gm)].map((match) => match[1] ?? ''),
+    ...[...source.matchAll(/ \/\/ (.*)$/gm)].map((match) => (match[1] ?? '').replace(/\{.*\}/, ' ')),
   ]);
   return told.flatMap(wordsOf);
 }

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
 import { newCommission, slug } from '../../kernel-helpers/src/record/new-commission.js';
+import { usualShop } from '../../kernel-helpers/src/record/shop-card/shop-card.js';
 import { open, testFolder, writeSheet } from './setting.js';
 
 function shop(): { root: string; templates: string } {
@@ -18,14 +19,15 @@ function shop(): { root: string; templates: string } {
 const order = { title: 'Tea chest', date: '2026-03-12' };
 
 describe('a new commission', () => {
-  it('is a dated folder with a copy of every template sheet', () => {
+  it('is a dated folder with a copy of every template sheet and of the shop card', () => {
     const { root, templates } = shop();
     writeFileSync(join(templates, 'notes.txt'), 'not a sheet');
     const made = newCommission({ root, templates, ...order });
     const folder = join(root, 'data', 'commissions', '2026-03-12-tea-chest');
     const sheets = ['01-brief.ipynb', '02-sizing.ipynb'];
     expect(made).toEqual({ name: '2026-03-12-tea-chest', folder, sheets });
-    expect(readdirSync(folder).sort()).toEqual(sheets);
+    expect(readdirSync(folder).sort()).toEqual([...sheets, 'shop.json']);
+    expect(JSON.parse(readFileSync(join(folder, 'shop.json'), 'utf8'))).toEqual(usualShop());
     for (const name of sheets) expect(readFileSync(join(folder, name))).toEqual(readFileSync(join(templates, name)));
     expect(open(folder).practice).toBe(false);
   });
@@ -56,7 +58,7 @@ describe('a new commission', () => {
     writeSheet(join(pieces, 'bookcase'), '02-sizing.ipynb', "job.decide('sizing', { bookcase })");
     const { folder, sheets } = newCommission({ root, templates, ...order, piece: 'bookcase' });
     expect(sheets).toEqual(['01-brief.ipynb', '02-sizing.ipynb', '03-wood-and-air.ipynb', '10-days-and-record.ipynb']);
-    expect(readdirSync(folder).sort()).toEqual(sheets);
+    expect(readdirSync(folder).sort()).toEqual([...sheets, 'shop.json']);
     expect(readFileSync(join(folder, '01-brief.ipynb'), 'utf8')).toContain('any');
     expect(readFileSync(join(folder, '02-sizing.ipynb'), 'utf8')).toContain('bookcase');
 

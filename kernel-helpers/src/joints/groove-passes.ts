@@ -115,3 +115,21 @@ export function boxGroovePasses(cut: {
     },
   );
 }
+
+/**
+ * The straight bit that makes all grooves of a box with the fewest passes: the widest that goes into each of them, and into the one
+ * of the bottom past the panel as measured; the narrowest there is where none does.
+ *
+ * @param kept.bits  diameters; text or in
+ * @returns in
+ * @throws ShopError  a diameter that is none
+ */
+export function widestBit(kept: {
+  box: Pick<SizedBox, 'grooves'> & { design: { bottomThickness: number } };
+  bits: readonly (number | string)[];
+}): number {
+  const bits = kept.bits.map((cutter) => readParameters(fields.pick({ cutter: true }), { cutter }).cutter);
+  const room = Math.min(...kept.box.grooves.map(({ width }) => width), kept.box.design.bottomThickness);
+  const fits = bits.filter((bit) => bit <= room + rounding);
+  return fits.length > 0 ? Math.max(...fits) : Math.min(...bits);
+}

@@ -1,6 +1,6 @@
+import { isCommission } from '../disk/daybook-folder.js';
 import { askFirst, comparePrediction, type Prediction, type Question } from '../measure/prediction.js';
 import { localTime, whoDecides } from '../record/chain/who-and-when.js';
-import { isCommission } from '../record/demonstration.js';
 import { type Attempt, appendAttempt, progressName, readProgress } from './progress-file.js';
 
 /** What became of a question. */

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { day, known, oneOf, readParameters, size, words } from '../measure/parameters.js';
 import { ShopError } from '../measure/shop-error.js';
 import { ownClimate, readOwnPlace, type TypedOwnPlace } from '../wood/air/own-place.js';
+import { type Heating, heatingFields } from '../wood/air/room-air.js';
 import { type Climate, climate } from '../wood/place/climates.js';
 import { species } from '../wood/species.js';
 
@@ -24,6 +25,10 @@ export interface Brief {
   personal: string;
   /** Place it will live at: a climate's id, or a place of the maker's own. */
   home: string | Climate;
+  /** What the house does to the air there. Older briefs do not say. */
+  house?: Heating;
+  /** Name of a table of hygrometer readings of the room, instead of place and house; empty for none. */
+  readings?: string;
   /** How lengths are shown. */
   units: 'tape' | 'mm' | 'both';
 }
@@ -79,6 +84,8 @@ export const insideFields = {
   joint: jointCalled(oneOf(['through dovetail', 'finger joint'], briefFacts.joint)),
 };
 
+const house: z.ZodType<Heating> = heatingFields;
+
 const common = {
   client: words(briefFacts.client),
   piece: words(briefFacts.piece),
@@ -86,6 +93,8 @@ const common = {
   species: insideFields.species,
   personal: words(briefFacts.personal),
   home: known(climate, briefFacts.home),
+  house: house.optional(),
+  readings: z.string({ error: "possible: the name of a table of hygrometer readings, '' for none" }).optional(),
   units: oneOf(['tape', 'mm', 'both'], briefFacts.units),
 };
 const boxBrief = z.strictObject({ ...common, ...insideFields });
@@ -103,7 +112,9 @@ export const briefSchema = boxBrief
   });
 
 /** A brief as it is typed. */
-export type TypedBrief = { [fact in keyof Brief]: fact extends 'home' ? string : string | number } & {
+export type TypedBrief = {
+  [fact in keyof Brief]: fact extends 'home' ? string : fact extends 'house' ? Heating : string | number;
+} & {
   /** A place of the maker's own, by the name that home gives; '' for a place of the list. */
   ownPlace?: TypedOwnPlace | string;
 };
@@ -143,8 +154,10 @@ export function readFact(fact: BriefFact, typed: string): unknown {
 }
 
 function refuseOpen(facts: object): void {
-  const open = Object.entries(facts).filter(([, typed]) => typeof typed === 'string' && typed.trim() === '');
-  const asked = open.map(([fact]) => `${fact} (${briefFacts[fact as BriefFact] ?? 'see its line'})`);
+  const open = Object.entries(facts).filter(
+    ([fact, typed]) => fact in briefFacts && typeof typed === 'string' && typed.trim() === '',
+  );
+  const asked = open.map(([fact]) => `${fact} (${briefFacts[fact as BriefFact]})`);
   if (asked.length > 0)
     throw new ShopError(`The brief is not whole yet; still to be filled in among its parameters: ${asked.join('; ')}`);
 }

@@ -1,9 +1,9 @@
 import { statSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
+import { isCommission } from '../disk/daybook-folder.js';
 import { ShopError } from '../measure/shop-error.js';
 import { localTime, whoDecides } from './chain/who-and-when.js';
-
-import { demonstration, isCommission } from './demonstration.js';
+import { demonstration } from './demonstration.js';
 import type { Opening } from './opening.js';
 import { sheetLinks } from './sheets.js';
 import { folderStore } from './store/folder-store.js';

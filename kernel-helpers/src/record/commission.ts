@@ -7,6 +7,8 @@ import type { Draft, Ground } from './drafts/draft.js';
 import { groundIn } from './ground.js';
 import { heldPapers } from './held-papers.js';
 import type { Opening } from './opening.js';
+import { commissionCard, type OwnShop } from './shop-card/commission-card.js';
+import type { ShopCard } from './shop-card/shop-card.js';
 import { latest, sameGround } from './stale.js';
 
 /** What became of a decision. */
@@ -74,6 +76,15 @@ export interface Commission<D = Decisions> {
    * @throws ShopError  when it cannot be read
    */
   read(file: string): string;
+  /**
+   * What this sheet works with of the shop card; the decisions after it keep these values among their inputs, as `shop`. Says in
+   * one line what was taken.
+   *
+   * @param own  other values for this commission alone, in the card's own fields
+   * @param fields  of the card
+   * @throws ShopError  a field or a value that is not possible; a card that cannot be read
+   */
+  shop<Field extends keyof ShopCard>(own: OwnShop, fields: readonly Field[]): Pick<ShopCard, Field>;
   /** Rules of thumb that standing decisions go against, each with its reason. */
   reasons(): { rule: string; reason: string }[];
   /** What is worked out and not decided, in the order in which it was drafted. */
@@ -92,6 +103,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
   const ground = groundIn(opening);
   const files: Record<string, string> = {};
   const papers = heldPapers(opening);
+  const card = commissionCard({ store: store.shopCard, name, keep: !practice && !rehearsal, say: notices.say });
 
   return {
     name,
@@ -112,6 +124,8 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     },
     save: papers.hold,
 
+    shop: card.take,
+
     read(file) {
       const { text, digest } = store.read(file);
       files[file] = digest.slice(0, 16);
@@ -131,7 +145,9 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
     find: ground.take,
 
     decide(what, decision) {
-      const { decided, inputs } = withoutDecided(decision.inputs);
+      const { decided, inputs: typed } = withoutDecided(decision.inputs);
+      const shop = card.taken();
+      const inputs = Object.keys(shop).length > 0 ? { ...typed, shop } : typed;
       const content = decisionContent(what, { ...decision, inputs }, ground.schemaOf(what));
       if (practice) return outcome('practice', `Practice: ${what} is worked out but not kept.`);
       const needs = ground.needsOf(what);

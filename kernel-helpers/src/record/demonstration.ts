@@ -1,11 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { recordName } from './chain/record-file.js';
-
-/** Whether a folder is a commission's: it stands directly inside a folder named `commissions`. @internal */
-export function isCommission(folder: string): boolean {
-  return basename(dirname(folder)) === 'commissions';
-}
 
 /**
  * The demonstration commission's folder, looked for in `data/commissions` of this folder and of each one above it:

@@ -1,13 +1,13 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import * as z from 'zod';
+import { isCommission } from '../disk/daybook-folder.js';
 import { diskError } from '../disk/disk-error.js';
 import { withLock } from '../disk/lock.js';
 import { replaceFile } from '../disk/replace-file.js';
 import { ShopError } from '../measure/shop-error.js';
 import type { Entry, Head } from './chain/entry.js';
 import { soundEntries } from './chain/record-file.js';
-import { isCommission } from './demonstration.js';
 
 /** The shop's own book of where each record ended when it was last seen: beside the commissions' folders, not in them. */
 export const knownHeadsName = 'known-heads.json';

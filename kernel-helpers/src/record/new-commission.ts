@@ -5,6 +5,8 @@ import { dayNumber, isoDay } from '../measure/day.js';
 import { ShopError } from '../measure/shop-error.js';
 import { type BegunWith, begunParameters, withoutInvented } from './begun-with.js';
 import { type BegunValue, withParameters } from './parameters-cell.js';
+import { cardName, cardText, keptCard } from './shop-card/card-file.js';
+import { usualShop } from './shop-card/shop-card.js';
 import { templateSheets } from './template-sheets.js';
 
 /** A commission's folder, just made. */
@@ -17,7 +19,8 @@ export interface NewCommission {
 }
 
 /**
- * Makes the folder of a new commission, `data/commissions/<date>-<title>/`, with a copy of every template sheet of its piece.
+ * Makes the folder of a new commission, `data/commissions/<date>-<title>/`, with a copy of every template sheet of its piece and
+ * of the shop card.
  * It appears whole or not at all, and an existing one is never touched.
  *
  * @param root  the daybook's own folder
@@ -57,12 +60,14 @@ export function newCommission({
     const sheet = sheetFor(folder, path, date);
     return begun ? ownSheet(sheet, begun) : sheet;
   };
+  const card = keptCard(join(root, 'data', cardName)) ?? usualShop();
 
   let next: string | undefined;
   try {
     mkdirSync(commissions, { recursive: true });
     next = join(commissions, `.new-${process.pid}`);
     mkdirSync(next);
+    writeFileSync(join(next, cardName), cardText(card));
     for (const path of paths) writeFileSync(join(next, basename(path)), sheetOf(path));
     renameSync(next, folder);
   } catch (error) {

@@ -15,6 +15,7 @@ import type { Board } from '../../stock/boards/boards.js';
 import type { CutPlan } from '../../stock/cut-plan/plan.js';
 import type { MillingLoss } from '../../stock/milling/milling-loss.js';
 import type { RoughCut } from '../../stock/milling/rough-cut.js';
+import type { Coating } from '../../surface/finish/coating.js';
 import type { GlueOn } from '../../surface/finish/glued-faces.js';
 import type { GluedPanels } from '../../surface/finish/panel-gluing.js';
 import type { HandleKind } from '../../surface/handle/laid-out-handle.js';
@@ -26,8 +27,10 @@ import type { StackPlan } from '../../wood/drying/stack-plan.js';
 export interface AirDecision {
   months: MonthOfAir[];
   moistures: MonthOfMoisture[];
-  /** Finish and coats; nothing for bare wood. */
+  /** Finish and coats of the published test that the moistures follow; nothing for bare wood. */
   finish: string;
+  /** What the piece is finished with. Older records do not say. */
+  coating?: Coating;
   /** What later sheets take for the stack's moisture and its wait; older records do not say. */
   stack?: StackPlan;
 }

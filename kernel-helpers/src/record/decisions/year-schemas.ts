@@ -52,6 +52,7 @@ export const air = z.looseObject({
     .length(12),
   moistures: z.array(z.looseObject({ month, moisture: nonNegative })).length(12),
   finish: z.string(),
+  coating: z.looseObject({ finish: z.string(), coats: nonNegative }).optional(),
   stack: stack.optional(),
 });
 

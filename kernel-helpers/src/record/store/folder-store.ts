@@ -6,12 +6,14 @@ import { ShopError } from '../../measure/shop-error.js';
 import { appendEntry, soundEntries } from '../chain/record-file.js';
 import { sha256 } from '../chain/sha256.js';
 import { withDraft, withoutDraft } from '../drafts/draft.js';
+import { cardName, keepCard, keptCard, shopCardPath } from '../shop-card/card-file.js';
 import { changeDrafts, readDrafts } from './drafts-file.js';
 import { stockFile } from './stock-file.js';
 import type { Store } from './store.js';
 
 /** A commission in its folder; the shop's stock is `stock.json` in data/, above the commissions. @internal */
 export function folderStore(folder: string): Store {
+  const cardPath = join(folder, cardName);
   return {
     entries: () => soundEntries(folder),
     append: (compose) => appendEntry(folder, compose),
@@ -30,6 +32,11 @@ export function folderStore(folder: string): Store {
     drafts: () => readDrafts(folder),
     putDraft: (draft, papers) => changeDrafts(folder, (drafts) => withDraft(drafts, draft), papers),
     removeDraft: (draft) => changeDrafts(folder, (drafts) => withoutDraft(drafts, draft)),
+    shopCard: {
+      own: () => keptCard(shopCardPath(folder)),
+      copy: () => keptCard(cardPath),
+      keep: (card) => keepCard(cardPath, card),
+    },
     stock: stockFile(join(dirname(dirname(folder)), 'stock.json')),
   };
 }

@@ -4,6 +4,7 @@ import type { EntryContent } from '../chain/entry.js';
 import { deepFreeze } from '../chain/json-value.js';
 import { sha256 } from '../chain/sha256.js';
 import { type Draft, withDraft, withoutDraft } from '../drafts/draft.js';
+import type { ShopCard } from '../shop-card/shop-card.js';
 import type { Store } from './store.js';
 
 /** A store that holds everything itself: what was kept can be read back from it. @internal */
@@ -20,14 +21,22 @@ export interface MemoryStore extends Store {
  * @param from.record  the bytes of a record to begin with
  * @param from.files  files to read, by name
  * @param from.stock  the shop's stock
+ * @param from.shopCard  the shop's own card
  * @internal
  */
 export function memoryStore(
-  from: { name?: string; record?: Uint8Array; files?: Record<string, string>; stock?: unknown } = {},
+  from: {
+    name?: string;
+    record?: Uint8Array;
+    files?: Record<string, string>;
+    stock?: unknown;
+    shopCard?: ShopCard;
+  } = {},
 ): MemoryStore {
   const { name = 'this commission' } = from;
   let record = from.record ?? new Uint8Array();
   let stock = from.stock;
+  let copy: ShopCard | undefined;
   let drafts: Draft[] = [];
   const files = new Map(Object.entries(from.files ?? {}));
   const sound = () => {
@@ -67,6 +76,13 @@ export function memoryStore(
       for (const [file, text] of papers) files.set(`drafts/${file}`, text);
     },
     removeDraft: (draft) => changeDrafts(withoutDraft(drafts, draft)),
+    shopCard: {
+      own: () => from.shopCard,
+      copy: () => copy,
+      keep(card) {
+        copy = card;
+      },
+    },
     stock: {
       placeOf: () => "the shop's stock",
       read: () => stock,

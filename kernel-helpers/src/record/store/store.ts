@@ -1,6 +1,7 @@
 import type { ShopError } from '../../measure/shop-error.js';
 import type { Appended, Entry, EntryContent } from '../chain/entry.js';
 import type { Draft } from '../drafts/draft.js';
+import type { CardStore } from '../shop-card/commission-card.js';
 
 /** Where a commission is kept: its record, its drafts, its papers, the files it reads, and the shop's stock beside it. */
 export interface Store {
@@ -31,6 +32,7 @@ export interface Store {
   /** Takes a draft and its papers away, unless another took its place since it was read. @throws ShopError when it cannot */
   removeDraft(draft: Draft): void;
   stock: StockStore;
+  shopCard: CardStore;
 }
 
 /** A file's text, and the SHA-256 of its bytes. */

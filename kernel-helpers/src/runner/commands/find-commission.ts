@@ -1,8 +1,8 @@
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { distance } from 'fastest-levenshtein';
+import { isCommission } from '../../disk/daybook-folder.js';
 import { ShopError } from '../../measure/shop-error.js';
-import { isCommission } from '../../record/demonstration.js';
 import { slug } from '../../record/new-commission.js';
 
 /** The names of the commissions in a daybook, `2026-03-12-tea-chest`, oldest first. */

@@ -3,7 +3,7 @@ import type { Finding } from '../../measure/finding.js';
 import { evaluate, type Formula } from '../../measure/formula.js';
 import { amount, known, readParameters } from '../../measure/parameters.js';
 import { judge } from '../../measure/verdict.js';
-import { allMoistureExcluding } from '../../wood/drying/moisture-excluding.js';
+import { testedNearest } from './coating.js';
 import { type Finish, finish } from './finishes.js';
 import type { SurfaceArea } from './surface-areas.js';
 
@@ -80,11 +80,7 @@ export function planFinishing(finishing: {
   const coats = read.coats ?? chosen.coats;
   const squareFeet =
     areas.filter(({ inside }) => read.inside || !inside).reduce((sum, { area }) => sum + area, 0) / 144;
-  const tested = allMoistureExcluding().filter(
-    ({ id, application }) =>
-      application === 'coats' && chosen.moistureExcluding !== null && id.startsWith(`${chosen.moistureExcluding}-`),
-  );
-  const nearest = tested.sort((a, b) => Math.abs(a.coats - coats) - Math.abs(b.coats - coats))[0];
+  const nearest = testedNearest(chosen.id, coats);
   const own = `${chosen.moistureExcluding ?? chosen.id}-${coats}-coat${coats === 1 ? '' : 's'}`;
   const findings: Finding[] = [
     {

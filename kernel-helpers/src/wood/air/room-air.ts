@@ -23,7 +23,8 @@ export interface Heating {
 /** What a room's humidity was last set by in a month. */
 export type SetBy = 'air from outdoors' | 'people' | 'coil' | 'humidifier' | 'dehumidifier';
 
-const heatingFields = z
+/** @internal */
+export const heatingFields = z
   .strictObject({
     heatTo: amount({ least: 0, most: 35, unit: '°C', why: 'what the room is heated to' }).optional(),
     coolTo: amount({ least: 5, most: 40, unit: '°C', why: 'what the room is cooled to' }).optional(),

@@ -19,6 +19,12 @@ const fields = z.object({
   shopHumidity: humidity({ least: 0.05, most: 0.95 }),
 });
 
+/** Air of the shop as it is typed: °C, and a fraction. */
+export interface TypedShopAir {
+  shopTemperatureC: number;
+  shopHumidity: number;
+}
+
 /**
  * Air of the shop, as it is typed in a sheet.
  *
@@ -26,7 +32,7 @@ const fields = z.object({
  * @param typed.shopHumidity  0.05 to 0.95
  * @throws ShopError  one line; a temperature that would be possible in °F is told
  */
-export function shopAir(typed: { shopTemperatureC: number; shopHumidity: number }): {
+export function shopAir(typed: TypedShopAir): {
   temperatureC: number;
   relativeHumidity: number;
 } {

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { amount, known, readParameters, size } from '../../measure/parameters.js';
 import { ShopError } from '../../measure/shop-error.js';
+import { shopAir, type TypedShopAir } from '../air/shop-air.js';
 import { equilibriumMoisture, humidityFor } from '../emc.js';
 import { species as speciesOf } from '../species.js';
 import { type DaysToSettle, daysToSettle } from './days-to-settle.js';
@@ -84,13 +85,19 @@ export function stackToday(plan: StackPlan | undefined, given?: number | string)
 }
 
 /**
- * The meter reading of a part on the day it is fitted, or, where none was typed, what its stack settles at.
+ * The meter reading of a part on the day it is fitted, or, where none was typed, what wood settles at: its stack, or before a
+ * stack was looked at, wood in the shop's air.
  *
- * @param given  %; nothing, or empty, takes the stack's
+ * @param given  %; nothing, or empty, takes what wood settles at
+ * @param where  the stack, or the shop's air as it is typed
  * @throws ShopError  nothing typed, and an older record without a stack
  */
-export function readingOr(given: number | string | undefined, stack: StackPlan | undefined): number {
-  if (given === undefined || given === '') return Math.round(10 * stackToday(stack).settlesAt) / 10;
+export function readingOr(given: number | string | undefined, where: StackPlan | TypedShopAir | undefined): number {
+  if (given === undefined || given === '') {
+    const settlesAt =
+      where && 'shopHumidity' in where ? equilibriumMoisture(shopAir(where)) : stackToday(where).settlesAt;
+    return Math.round(10 * settlesAt) / 10;
+  }
   return readParameters(fitted, { fittingMoisture: given }).fittingMoisture;
 }
 
