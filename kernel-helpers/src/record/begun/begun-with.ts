@@ -1,5 +1,5 @@
-import { dayNumber, isoDay, weekday } from '../measure/day.js';
-import type { BriefFact } from '../piece/brief.js';
+import { dayNumber, isoDay, weekday } from '../../measure/day.js';
+import type { BriefFact } from '../../piece/brief.js';
 import type { BegunValue } from './parameters-cell.js';
 
 /** What is known of a commission when it is begun, as it was typed; a fact that is not stays open in its sheet. */

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { withoutInvented } from '../../kernel-helpers/src/record/begun-with.js';
-import { newCommission } from '../../kernel-helpers/src/record/new-commission.js';
-import { testFolder } from './setting.js';
+import { withoutInvented } from '../../../kernel-helpers/src/record/begun/begun-with.js';
+import { newCommission } from '../../../kernel-helpers/src/record/new-commission.js';
+import { testFolder } from '../setting.js';
 
 const templates = join(import.meta.dirname, '..', '..', 'worksheets', 'commission');
 const facts = {

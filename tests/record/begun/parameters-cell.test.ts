@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { withParameters } from '../../kernel-helpers/src/record/parameters-cell.js';
+import { withParameters } from '../../../kernel-helpers/src/record/begun/parameters-cell.js';
 
 const cell = `const parameters = {
   client: 'R. Example',          // who it is for
