@@ -15,9 +15,16 @@ describe('how sheets hang together', () => {
     );
     writeSheet(folder, '01-brief.ipynb', "job.decide('brief', {})");
     expect(sheetLinks(folder)).toEqual([
-      { file: '01-brief.ipynb', needs: [], finds: [], decides: ['brief'] },
-      { file: '04-lid.ipynb', needs: ['sizing', 'brief'], finds: ['air'], decides: ['lid'] },
+      { file: '01-brief.ipynb', needs: [], finds: [], decides: ['brief'], looksBack: false },
+      { file: '04-lid.ipynb', needs: ['sizing', 'brief'], finds: ['air'], decides: ['lid'], looksBack: false },
     ]);
+  });
+
+  it('tells which of them look at the record as a whole', () => {
+    const folder = testFolder();
+    writeSheet(folder, '10-days.ipynb', 'table(job.decisions())');
+    writeSheet(folder, '11-closing.ipynb', "job.need('days').decisions.length; // job.head()");
+    expect(sheetLinks(folder).map(({ looksBack }) => looksBack)).toEqual([true, false]);
   });
 
   it('leaves out comments, prose and files that are no notebooks', () => {
@@ -37,6 +44,7 @@ describe('how sheets hang together', () => {
         needs: [],
         finds: [],
         decides: [],
+        looksBack: false,
       })),
     );
   });

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { checkCommission } from '../../kernel-helpers/src/record/check/check.js';
-import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
+import { notebookText, readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { changeParameter, command, copyOf, decided, digests, workedCommission } from './setting.js';
 
 let { original, worked, folder, remove } = {} as ReturnType<typeof workedCommission>;
@@ -79,14 +79,47 @@ test('the bench list is kept, with every step of the record and its cautions', (
   expect(list).toContain('come first.');
 });
 
-test('worked again, it says same, adds nothing to the record, and after that no file changes', () => {
-  const record = readFileSync(join(folder, 'record.jsonl'));
+const outcomes = (stdout: string) =>
+  Object.fromEntries(
+    [...stdout.matchAll(/^ {2}(\d\d)-\S+ +(?:\d+\.\d s)? +(.+)$/gm)].map(([, sheet, said]) => [sheet, said]),
+  );
+const unchanged = (stdout: string) => Object.values(outcomes(stdout)).filter((said) => said === 'unchanged').length;
+
+test('each sheet is told with what it came to', () => {
+  expect(outcomes(worked.stdout)).toMatchObject({
+    '02': '11 x 7 3/4 x 4 61/64 in overall (recorded, entry 2)',
+    '11': 'nothing to decide yet',
+  });
+});
+
+test('worked again, each sheet is unchanged, and no file changes', () => {
+  const before = digests(folder);
   const again = command('work', folder);
+  expect(unchanged(again.stdout)).toBe(sheets().length);
+  expect(again.stdout.trimEnd().split('\n').at(-1)).toBe(`The page to open or print: ${join(folder, 'index.html')}`);
+  expect(digests(folder)).toEqual(before);
+});
+
+test('worked again with --all, it says same, adds nothing to the record, and after that no file changes', () => {
+  const record = readFileSync(join(folder, 'record.jsonl'));
+  const again = command('work', folder, '--all');
+  expect(unchanged(again.stdout)).toBe(0);
   expect(again.stdout).toContain('Same: the record says all of this already.');
   expect(readFileSync(join(folder, 'record.jsonl'))).toEqual(record);
   const before = digests(folder);
-  command('work', folder);
+  command('work', folder, '--all');
   expect(digests(folder)).toEqual(before);
+});
+
+test('a sheet whose outputs were cleared runs again, alone, and the page is as it was', () => {
+  const other = copyOf(folder, 'cleared');
+  const before = digests(other);
+  const path = join(other, '05-joints.ipynb');
+  const sheet = readNotebook(path);
+  const cells = sheet.cells.map((cell) => ({ ...cell, ...(cell.outputs && { outputs: [], execution_count: null }) }));
+  writeFileSync(path, notebookText({ ...sheet, cells }));
+  expect(unchanged(command('work', other).stdout)).toBe(sheets().length - 1);
+  expect(digests(other)).toEqual(before);
 });
 
 test('checked, it says same, and the folder is byte for byte as it was', () => {
@@ -117,6 +150,12 @@ test('worked with another figure in a sheet, that decision and those that rest o
   changeParameter(other, '09-hours-cost-quote.ipynb', 'hourlyRate: 38', 'hourlyRate: 41');
   const work = command('work', other);
   expect(work.stdout).toMatch(/^Recorded: 2 new decisions\.$/m);
+  expect(unchanged(work.stdout)).toBe(8);
+  expect(outcomes(work.stdout)).toMatchObject({
+    '09': expect.stringMatching(/^\$.* \(recorded, entry 11\)$/),
+    '10': expect.stringMatching(/^ready .* \(recorded, entry 12\)$/),
+    '11': 'nothing to decide yet',
+  });
   expect(whats(other)).toEqual([...decided, 'quote', 'days']);
 });
 

@@ -63,7 +63,8 @@ export function openCommission({
   if (board && !place.rehearsal) job.decide = decideOnBoard(job, board, { furtherToo: !place.working });
   return Object.assign(job, {
     shopStock: commissionStock({
-      job,
+      // As they are now: what a sheet calls may be noted later.
+      job: { name: job.name, entries: job.entries, drafts: job.drafts, need: job.need },
       store: place.store.stock,
       without: place.withoutStock,
       rehearsal: place.rehearsal !== undefined,

@@ -11,6 +11,8 @@ export interface SheetLinks {
   finds: string[];
   /** Decisions that its code cells make. */
   decides: string[];
+  /** Whether they look at the record as a whole. */
+  looksBack: boolean;
 }
 
 /**
@@ -23,7 +25,13 @@ export function sheetLinks(folder: string): SheetLinks[] {
     .sort()
     .map((file) => {
       const code = codeOf(join(folder, file));
-      return { file, needs: called('need', code), finds: called('find', code), decides: called('decide', code) };
+      return {
+        file,
+        needs: called('need', code),
+        finds: called('find', code),
+        decides: called('decide', code),
+        looksBack: /\.(?:entries|decisions|drafts|head|reasons)\s*\(/.test(code),
+      };
     });
 }
 

@@ -64,7 +64,7 @@ test.each([
 test('a commission is worked, and its page written; a failing one says where and leaves its page alone', async () => {
   const folder = commission({ '01-a.ipynb': ["console.log('shown')"] });
   const good = await command('work', folder).end;
-  expect(good.said).toMatch(/01-a +1 cell +\d+\.\d s {2}same\n/);
+  expect(good.said).toMatch(/01-a +\d+\.\d s {2}nothing to decide yet\n/);
   expect(good.code).toBe(0);
   const page = readFileSync(join(folder, 'index.html'), 'utf8');
   expect(page).toContain('shown');
@@ -85,7 +85,7 @@ test('a sheet that fails after its decision leaves record and papers as they wer
 job.decide('answer', { inputs: {}, results: { answer: 'accepted', date: '2026-02-${day}', reason: '' } });`;
   const folder = commission({ '01-a.ipynb': [open, answer('01', 'good'), 'job.entries().length'] });
   const said = (await command('work', folder).end).said;
-  expect(said).toContain('recorded answer, entry 1');
+  expect(said).toContain('(recorded, entry 1)');
   const record = readFileSync(join(folder, 'record.jsonl'));
   const shown = JSON.stringify(JSON.parse(readFileSync(join(folder, '01-a.ipynb'), 'utf8')).cells[2].outputs);
   expect(shown, 'a sheet sees its own entry').toContain('1');

@@ -10,7 +10,7 @@ test('help is one line a command, with its form and what it does', () => {
   const lines = helpText().split('\n');
   expect(lines).toHaveLength(commands.length);
   expect(lines[0]).toMatch(/^npm start {2,}works the demonstration/);
-  expect(helpText()).toMatch(/^npm run work -- <commission> {2,}runs the sheets .*\(--limit --who/m);
+  expect(helpText()).toMatch(/^npm run work -- <commission> {2,}runs the sheets .*\(--limit --who --decide --all/m);
 });
 
 test('help for one command says what can be added to it', () => {

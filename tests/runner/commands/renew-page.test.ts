@@ -23,7 +23,7 @@ beforeEach(async () => {
   folder = commissionFolder();
   saveSheet('01-brief.ipynb', '10 in inside');
   open(folder).decide('brief', brief);
-  await writePage(folder, [{ file: '01-brief.ipynb', executed: notebook("console.log('shown')") }]);
+  await writePage(folder, [{ file: '01-brief.ipynb', notebook: notebook("console.log('shown')") }]);
 });
 
 it('a page is not behind when it was just written, and stays as it is', async () => {

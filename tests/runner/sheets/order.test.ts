@@ -7,6 +7,7 @@ const sheet = (file: string, needs: string[], decides: string[], finds: string[]
   needs,
   finds,
   decides,
+  looksBack: false,
 });
 const none = new Set<string>();
 const files = (sheets: { file: string }[]) => sheets.map(({ file }) => file);

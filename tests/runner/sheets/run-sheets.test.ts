@@ -33,15 +33,30 @@ test('sheets run in the order of their needs, each in a kernel of its own', asyn
 test('a sheet that ran comes back with its outputs and counts, the same every time', async () => {
   const folder = commission({ '01-a.ipynb': ["console.log('½ in')", ' ', '1 + 1'], '02-b.ipynb': ['3'] });
   const runs = [await runSheets({ folder, seconds: 60 }), await runSheets({ folder, seconds: 60 })];
-  const [first, again] = runs.map(({ finished }) => finished.map(({ file, executed }) => ({ file, executed })));
+  const [first, again] = runs.map(({ finished }) => finished.map(({ file, notebook }) => ({ file, notebook })));
   expect(first).toEqual(again);
   expect(first?.map(({ file }) => file)).toEqual(['01-a.ipynb', '02-b.ipynb']);
-  expect(first?.[0]?.executed.cells.map(({ execution_count, outputs }) => ({ execution_count, outputs }))).toEqual([
+  expect(first?.[0]?.notebook.cells.map(({ execution_count, outputs }) => ({ execution_count, outputs }))).toEqual([
     { execution_count: 1, outputs: [{ output_type: 'stream', name: 'stdout', text: '½ in\n' }] },
     { execution_count: null, outputs: [] },
     { execution_count: 2, outputs: [{ output_type: 'stream', name: 'stdout', text: '2\n' }] },
   ]);
-  expect(first?.[0]?.executed.metadata.language_info).toMatchObject({ name: 'typescript' });
+  expect(first?.[0]?.notebook.metadata.language_info).toMatchObject({ name: 'typescript' });
+}, 60_000);
+
+test('a sheet that need not run is left alone, asked when those it rests on have run', async () => {
+  const folder = commission({ '01-sizing.ipynb': sizing, '02-brief.ipynb': brief, '03-c.ipynb': ['1'] });
+  const told: string[] = [];
+  const { finished } = await runSheets({
+    folder,
+    seconds: 60,
+    isUnchanged: (file) => file !== '02-brief.ipynb',
+    onSheet: ({ file, kernel }) => void told.push(`${file} ${kernel === undefined ? 'left alone' : 'ran'}`),
+  });
+  expect(told).toEqual(['02-brief.ipynb ran', '01-sizing.ipynb left alone', '03-c.ipynb left alone']);
+  expect(
+    finished.map(({ notebook }) => notebook.cells.every(({ execution_count }) => execution_count === null)),
+  ).toEqual([false, true, true]);
 }, 60_000);
 
 test.each([

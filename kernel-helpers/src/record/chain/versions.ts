@@ -23,6 +23,11 @@ export function versionsInUse(data: Record<string, string>): Versions {
   };
 }
 
+/** What a sheet runs with here: Node, the kernel's own program, the built helpers with the data in them. @internal */
+export function runsWith(): string {
+  return [process.versions.node, from('tslab/package.json').version, buildDigest()].join(' ');
+}
+
 function kernelVersions(): Pick<Versions, 'tslab' | 'typescript'> {
   // The kernel sets this global; a decision made by a script did not go through it.
   if (!('__tslab__' in globalThis)) return {};

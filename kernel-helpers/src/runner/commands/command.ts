@@ -51,6 +51,7 @@ const runs: Record<string, (typed: Arguments, command: Command) => Promise<numbe
           folder: commissionFolder(command, given),
           who: values.who,
           decide: said.has('decide'),
+          all: said.has('all'),
         }),
       values,
     ),

@@ -40,11 +40,12 @@ export const commands: readonly Command[] = [
   {
     name: 'work',
     takes: '<commission>',
-    does: 'runs the sheets of a commission in their order and writes its page',
+    does: 'runs the sheets of a commission that anything moved for, in their order, and writes its page',
     options: [
       limit,
       { name: 'who', value: 'name', does: 'who decides, for the record; who is logged in when left out' },
       { name: 'decide', does: 'decides what the sheets only draft, each one' },
+      { name: 'all', does: 'runs every sheet, moved or not' },
     ],
   },
   {

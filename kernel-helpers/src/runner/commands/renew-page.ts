@@ -24,7 +24,7 @@ export async function renewPage(folder: string, asked: PageAsked = {}): Promise<
     const recorded = new Set(soundEntries(folder).map(({ what }) => what));
     const sheets = sheetOrder(sheetLinks(folder), recorded).map(({ file }) => ({
       file,
-      executed: readNotebook(join(folder, file)),
+      notebook: readNotebook(join(folder, file)),
     }));
     const { writePage } = await import('./write-page.js');
     await writePage(folder, sheets);

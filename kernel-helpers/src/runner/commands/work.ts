@@ -1,17 +1,26 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { replaceFile } from '../../disk/replace-file.js';
 import { ShopError } from '../../measure/shop-error.js';
 import { setAsideText } from '../../record/chain/entry.js';
 import { appendEntry, soundEntries } from '../../record/chain/record-file.js';
+import { runsWith } from '../../record/chain/versions.js';
 import { isIn, knownHead, knownHeadsName, noteHead } from '../../record/known-heads.js';
+import { ownSpeciesVersions } from '../../record/own/own-species.js';
+import { pageName } from '../../record/page-behind.js';
 import { readDrafts } from '../../record/store/drafts-file.js';
+import { folderStore } from '../../record/store/folder-store.js';
 import { takeOver } from '../../record/store/staged-store.js';
+import { keptUses } from '../../record/uses/kept-uses.js';
+import { lookAt, ownDecisions, type Uses } from '../../record/uses/uses.js';
+import { isUnchanged, type LastRun, readLastRun, showing, sourceDigest, writeLastRun } from '../sheets/last-run.js';
 import { notebookText } from '../sheets/notebook.js';
 import { counted, failureText, sheetLine } from '../sheets/run-report.js';
 import { runSheets } from '../sheets/run-sheets.js';
 import { titleOf } from './find-commission.js';
+import { outcomeText } from './outcome.js';
+import { isPageBehind } from './page-ground.js';
 import type { Progress } from './progress.js';
 
 /** How a commission is worked. */
@@ -23,17 +32,28 @@ export interface WorkOptions {
   who?: string;
   /** Decides what sheets only draft as well. */
   decide?: boolean;
+  /** Whether sheets for which nothing has moved run too. */
+  all?: boolean;
   signal?: AbortSignal;
   progress: Progress;
 }
 
 /**
- * Runs a commission's sheets, saves each with what it showed, and writes the page of the whole.
+ * Runs those of a commission's sheets for which anything has moved since they ran last, saves each with what it showed, and
+ * writes the page of the whole.
  *
  * @returns whether all of them ran
  * @throws ShopError  when the sheets or the record cannot be read, or no kernel starts
  */
-export async function work({ folder, seconds, who, decide, signal, progress }: WorkOptions): Promise<boolean> {
+export async function work({
+  folder,
+  seconds,
+  who,
+  decide,
+  all = false,
+  signal,
+  progress,
+}: WorkOptions): Promise<boolean> {
   const recordedBefore = soundEntries(folder);
   const head = knownHead(folder);
   if (head && !isIn(recordedBefore, head)) {
@@ -46,10 +66,16 @@ export async function work({ folder, seconds, who, decide, signal, progress }: W
   progress.line(`${titleOf(basename(folder))}, in ${folder}`);
   const { setAside } = appendEntry(folder, () => undefined);
   if (setAside) progress.line(setAsideText(setAside));
-  // Loads while the first kernel starts.
-  const page = import('./write-page.js');
+  const store = folderStore(folder);
+  const now = {
+    with: JSON.stringify([runsWith(), ownSpeciesVersions(folder)]),
+    lookAt: (thing: string) => lookAt(store, thing),
+  };
+  const last: LastRun = all ? { sheets: {} } : readLastRun(folder);
   const temporary = mkdtempSync(join(tmpdir(), 'sheet-'));
   const waiting = join(temporary, basename(folder));
+  const used = join(temporary, 'used');
+  let page: Promise<typeof import('./write-page.js')> | undefined;
   const { finished, failure } = await runSheets({
     folder,
     seconds,
@@ -58,15 +84,29 @@ export async function work({ folder, seconds, who, decide, signal, progress }: W
       ...(who && { COMMISSION_WHO: who }),
       ...(decide && { COMMISSION_DECIDE: '1' }),
       COMMISSION_WAITING: waiting,
+      COMMISSION_USED: used,
     },
-    onCell: progress.cell,
+    isUnchanged: (file, notebook) =>
+      isUnchanged(notebook, last.sheets[file], now) && !(decide && drafted(folder, last.sheets[file]?.uses)),
+    onCell(...cell) {
+      // Loads while the first sheet runs.
+      page ??= import('./write-page.js');
+      progress.cell(...cell);
+    },
     async onSheet(sheet) {
+      const { file, notebook, kernel } = sheet;
+      if (kernel === undefined) return progress.line(sheetLine(sheet, 'unchanged'));
       takeOver(folder, waiting);
-      replaceFile(join(folder, sheet.file), notebookText(sheet.executed));
+      replaceFile(join(folder, file), notebookText(notebook));
+      const uses = keptUses(used, kernel);
+      const ran = uses && { source: sourceDigest(notebook), with: now.with, showing: showing(notebook), uses };
+      last.sheets = { ...last.sheets, [file]: ran };
+      writeLastRun(folder, last);
       const entries = soundEntries(folder);
-      const added = entries.slice(known).map(({ what, seq }) => `${what}, entry ${seq}`);
+      progress.line(
+        sheetLine(sheet, outcomeText(ownDecisions(uses ?? {}), { entries, drafts: readDrafts(folder), known })),
+      );
       known = entries.length;
-      progress.line(sheetLine(sheet, added.length > 0 ? `recorded ${added.join('; ')}` : 'same'));
     },
   }).finally(() => rmSync(temporary, { recursive: true, force: true, maxRetries: 3 }));
   const entries = soundEntries(folder).length;
@@ -79,12 +119,25 @@ export async function work({ folder, seconds, who, decide, signal, progress }: W
     );
     return false;
   }
-  const { writePage } = await page;
   const drafts = readDrafts(folder).map(({ what }) => what);
   if (entries > before) progress.line(`Recorded: ${recorded}.`);
+  else if (finished.every(({ kernel }) => kernel === undefined))
+    progress.line('Nothing has moved since these sheets ran last.');
   else if (drafts.length === 0) progress.line('Same: the record says all of this already.');
   if (drafts.length > 0)
     progress.line(`Drafts, not decided: ${drafts.join(', ')}. npm run work with --decide behind it decides them.`);
-  progress.line(`The page to open or print: ${await writePage(folder, finished)}`);
+  const path = join(folder, pageName);
+  if (last.page !== now.with || !existsSync(path) || isPageBehind(folder)) {
+    const { writePage } = await (page ?? import('./write-page.js'));
+    await writePage(folder, finished);
+    writeLastRun(folder, { ...last, page: now.with });
+  }
+  progress.line(`The page to open or print: ${path}`);
   return true;
+}
+
+/** Whether a sheet made what is only a draft. */
+function drafted(folder: string, uses: Uses = {}): boolean {
+  const own = ownDecisions(uses);
+  return readDrafts(folder).some(({ what }) => own.includes(what));
 }

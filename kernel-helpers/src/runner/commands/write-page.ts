@@ -2,6 +2,7 @@ import { basename, join } from 'node:path';
 import { replaceFile } from '../../disk/replace-file.js';
 import type { Brief } from '../../piece/brief.js';
 import { readRecord } from '../../record/chain/record-file.js';
+import { pageName } from '../../record/page-behind.js';
 import { staleness, staleText, standing, standsFor } from '../../record/stale.js';
 import { readDrafts } from '../../record/store/drafts-file.js';
 import { commissionPage } from '../../show/page/commission-page.js';
@@ -13,11 +14,12 @@ import { sheetsDigest } from './page-ground.js';
 /**
  * Writes the page of a whole commission, `index.html` in its folder.
  *
+ * @param sheets  in their order, with what each showed when it ran last
  * @returns its path
  */
 export async function writePage(
   folder: string,
-  sheets: readonly Pick<FinishedSheet, 'file' | 'executed'>[],
+  sheets: readonly Pick<FinishedSheet, 'file' | 'notebook'>[],
 ): Promise<string> {
   const name = basename(folder);
   const { entries, head, faults } = readRecord(folder);
@@ -28,7 +30,7 @@ export async function writePage(
     title: brief?.piece ?? titleOf(name),
     client: brief?.client,
     date: /^\d{4}-\d\d-\d\d(?=-)/.exec(name)?.[0] ?? '',
-    sheets: sheets.map(({ file, executed }) => ({ name: basename(file, '.ipynb'), notebook: executed })),
+    sheets: sheets.map(({ file, notebook }) => ({ name: basename(file, '.ipynb'), notebook })),
     record: {
       entries,
       head,
@@ -38,7 +40,7 @@ export async function writePage(
     sheetsDigest: sheetsDigest(folder),
     glossary: readGlossary(),
   });
-  const path = join(folder, 'index.html');
+  const path = join(folder, pageName);
   replaceFile(path, html);
   return path;
 }

@@ -3,14 +3,14 @@ import { type KernelOptions, startKernel } from './start-kernel.js';
 
 /** Fresh kernels, one after the other, started ahead of their use. */
 export interface KernelQueue {
-  /** The next kernel, ready. */
-  next(): Promise<Kernel>;
+  /** The next kernel, ready. @param ahead  whether to have another starting while it works */
+  next(ahead: boolean): Promise<Kernel>;
   /** Ends the kernels that were started and not used. */
   close(): void;
 }
 
-/** Gives so many fresh kernels, and has another starting while one works. */
-export function kernelQueue(count: number, options: KernelOptions): KernelQueue {
+/** Gives fresh kernels. */
+export function kernelQueue(options: KernelOptions): KernelQueue {
   const over = new AbortController();
   const signal = options.signal ? AbortSignal.any([over.signal, options.signal]) : over.signal;
   const started: Promise<Kernel>[] = [];
@@ -24,9 +24,9 @@ export function kernelQueue(count: number, options: KernelOptions): KernelQueue 
   };
 
   return {
-    async next() {
+    async next(ahead) {
       // On two cores a third at a time would only take time from both.
-      while (started.length < Math.min(taken + 2, count)) startAnother();
+      while (started.length < taken + (ahead ? 2 : 1)) startAnother();
       return started[taken++] as Promise<Kernel>;
     },
     close() {

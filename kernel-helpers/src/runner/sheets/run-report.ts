@@ -1,9 +1,10 @@
 import { basename } from 'node:path';
 import type { FinishedSheet, SheetsRun } from './run-sheets.js';
 
-/** One line about a sheet that ran: `04-lid-through-the-year  9 cells  1.3 s  recorded lid, entry 3`. */
-export function sheetLine({ file, cells, seconds }: FinishedSheet, outcome: string): string {
-  return `  ${basename(file, '.ipynb').padEnd(26)} ${counted(cells, 'cell').padStart(8)} ${seconds.toFixed(1).padStart(6)} s  ${outcome}`;
+/** One line about a sheet: `04-lid-through-the-year  1.3 s  recorded, entry 4: plane to 6.657 in`. */
+export function sheetLine({ file, seconds }: Pick<FinishedSheet, 'file' | 'seconds'>, outcome: string): string {
+  const took = seconds === undefined ? '' : `${seconds.toFixed(1)} s`;
+  return `  ${basename(file, '.ipynb').padEnd(26)} ${took.padStart(7)}  ${outcome}`.trimEnd();
 }
 
 /** Where a run stopped and why: sheet, cell, line and error; or the sheet and what was typed in it. */

@@ -1,20 +1,22 @@
 import { join } from 'node:path';
 import { ShopError } from '../../measure/shop-error.js';
 import { soundEntries } from '../../record/chain/record-file.js';
-import { sheetLinks } from '../../record/sheets.js';
+import { type SheetLinks, sheetLinks } from '../../record/sheets.js';
 import { kernelQueue } from '../kernel/kernel-queue.js';
 import { type Notebook, readNotebook } from './notebook.js';
 import { sheetOrder } from './order.js';
-import { codeCells, runSheet, type SheetFailure } from './run-sheet.js';
+import { runSheet, type SheetFailure } from './run-sheet.js';
 
-/** A sheet that ran from its first cell to its last. */
+/** A sheet that ran from its first cell to its last, or was left alone. */
 export interface FinishedSheet {
   /** `04-lid-through-the-year.ipynb` */
   file: string;
-  executed: Notebook;
-  cells: number;
-  /** From the end of the sheet before. */
-  seconds: number;
+  /** With what it showed: just now, or when it ran last. */
+  notebook: Notebook;
+  /** From the end of the sheet before; nothing for a sheet that was left alone. */
+  seconds?: number;
+  /** The process it ran in. */
+  kernel?: number;
 }
 
 /** How the sheets of a commission are run. */
@@ -26,6 +28,8 @@ export interface SheetsOptions {
   seconds: number;
   /** Stops the run. */
   signal?: AbortSignal;
+  /** Whether a sheet need not run, asked when all it rests on has; each runs when left out. */
+  isUnchanged?: (file: string, notebook: Notebook) => boolean;
   /** Called before each cell. */
   onCell?: (file: string, cell: number, cells: number) => void;
   /** Called after each sheet, and waited for. */
@@ -45,21 +49,33 @@ export interface SheetsRun {
  *   starts
  */
 export async function runSheets(options: SheetsOptions): Promise<SheetsRun> {
-  const { folder, env, seconds, signal, onCell, onSheet } = options;
+  const { folder, env, seconds, signal, isUnchanged = () => false, onCell, onSheet } = options;
   const recorded = new Set(soundEntries(folder).map((entry) => entry.what));
-  const sheets = sheetOrder(sheetLinks(folder), recorded).map(({ file }) => ({
-    file,
-    notebook: readNotebook(join(folder, file)),
+  const sheets = sheetOrder(sheetLinks(folder), recorded).map((links) => ({
+    ...links,
+    notebook: readNotebook(join(folder, links.file)),
   }));
   if (sheets.length === 0) throw new ShopError(`there are no sheets in ${folder}`);
 
-  const kernels = kernelQueue(sheets.length, { cwd: folder, env, signal });
+  const kernels = kernelQueue({ cwd: folder, env, signal });
   const finished: FinishedSheet[] = [];
   const endings: Promise<void>[] = [];
   try {
-    for (const { file, notebook } of sheets) {
+    for (const [index, sheet] of sheets.entries()) {
+      const { file, notebook } = sheet;
       const began = performance.now();
-      const kernel = await kernels.next().catch((error) => {
+      const finish = async (done: FinishedSheet) => {
+        finished.push(done);
+        await onSheet?.(done);
+      };
+      if (isUnchanged(file, notebook)) {
+        await finish({ file, notebook });
+        continue;
+      }
+      const ahead = sheets
+        .slice(index + 1)
+        .some((later) => mayMove(sheet, later) || !isUnchanged(later.file, later.notebook));
+      const kernel = await kernels.next(ahead).catch((error) => {
         if (!signal?.aborted) throw error;
       });
       if (!kernel)
@@ -68,13 +84,17 @@ export async function runSheets(options: SheetsOptions): Promise<SheetsRun> {
       const { executed, failure } = await runSheet(kernel, notebook, { seconds, signal, onCell: hear });
       endings.push(kernel.shutdown());
       if (failure) return { finished, failure: { file, ...failure } };
-      const sheet = { file, executed, cells: codeCells(notebook).length, seconds: (performance.now() - began) / 1000 };
-      finished.push(sheet);
-      await onSheet?.(sheet);
+      const took = (performance.now() - began) / 1000;
+      await finish({ file, notebook: executed, seconds: took, kernel: kernel.process.pid });
     }
     return { finished };
   } finally {
     kernels.close();
     await Promise.all(endings);
   }
+}
+
+/** Whether what one sheet decides may be what another looks at. */
+function mayMove({ decides }: SheetLinks, { needs, finds, looksBack }: SheetLinks): boolean {
+  return decides.length > 0 && (looksBack || decides.some((what) => needs.includes(what) || finds.includes(what)));
 }

@@ -1,4 +1,5 @@
 import { type OpenedCommission, openCommission as openIn } from '../../record/open-commission.js';
+import { withUsesKept } from '../../record/uses/kept-uses.js';
 import { place } from '../kit/display.js';
 import { sheetTop } from './sheet-top.js';
 
@@ -12,5 +13,5 @@ import { sheetTop } from './sheet-top.js';
  */
 export function openCommission(given: { folder?: string; notify?: (line: string) => void } = {}): OpenedCommission {
   const fill = place();
-  return openIn({ ...given, board: (top) => fill(sheetTop(top)) });
+  return withUsesKept(openIn({ ...given, board: (top) => fill(sheetTop(top)) }));
 }
