@@ -46,20 +46,18 @@ test('npm start again works the same commission and says same', () => {
   expect(commissions()).toEqual(before);
 });
 
-test('a new commission is a copy of the template sheets, named by day and title, and told what to open next', () => {
-  const { status, stdout } = command('new', 'Blanket', 'box for A. Sample');
+test('a new commission has the template sheets with a brief of its own, named by day and title, and told what is open', () => {
+  const { status, stdout } = command('new', 'Blanket', 'box for A. Sample', '--wood', 'cherry');
   expect(status).toBe(0);
   const name = commissions().find((each) => each.endsWith('-blanket-box-for-a-sample')) as string;
   const folder = join(daybook, 'data', 'commissions', name);
-  const sheets = (of: string) =>
-    readdirSync(of).map((file) => [
-      file,
-      readFileSync(join(of, file), 'utf8').replace(/\([./]*(worksheets\/)?glossary\.ipynb/g, '(glossary'),
-    ]);
-  // Links to the glossary lead to the same place from another folder.
+  const sheets = (of: string) => readdirSync(of).filter((file) => file.endsWith('.ipynb'));
   expect(sheets(folder)).toEqual(sheets(join(daybook, 'worksheets', 'commission')));
+  const brief = readFileSync(join(folder, '01-brief.ipynb'), 'utf8');
+  expect(brief).toContain("species: 'cherry',");
+  expect(brief).toContain("client: '',");
   expect(stdout).toContain(folder);
-  expect(stdout).toMatch(/Open 01-brief\.ipynb/);
+  expect(stdout).toMatch(/Open 01-brief\.ipynb.* still open: who it is for; the day it is promised for;/);
   expect(stdout).toContain('npm run work -- "Blanket box for A. Sample"');
 
   const again = command('new', 'Blanket box for A. Sample');

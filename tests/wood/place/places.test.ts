@@ -51,6 +51,7 @@ describe('a place called by its ordinary name', () => {
   it('is named when it is written nearly right', () => {
     expect(() => climate('Lodnon')).toThrow('"Lodnon" is not in the list; nearest: London (Heathrow area)');
     expect(() => climate('chicago-ohar')).toThrow('nearest: Chicago');
+    expect(() => climate('Bostn')).toThrow('nearest: Boston, Massachusetts');
     for (const nothing of ['Erewhon', '', ',', '  ', '12'])
       expect(() => climate(nothing)).toThrow('possible: a larger town');
   });

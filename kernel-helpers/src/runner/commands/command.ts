@@ -32,15 +32,12 @@ const today = () => localTime(new Date()).slice(0, 10);
 const runs: Record<string, (typed: Arguments, command: Command) => Promise<number> | number> = {
   start: () =>
     working((options) => work({ ...options, folder: demonstrationFolder(), who: 'maker', decide: true }), {}),
-  new({ given, values }, command) {
+  async new({ given, values }, command) {
     if (!given) throw new ShopError(`what is being made? ${formOf(command)}`);
-    const { folder, sheets } = newCommission({ root, title: given, date: today(), templates, piece: values.piece });
-    console.log(`Made ${folder}`);
-    console.log(
-      `Open ${sheets[0]} in it (npm run lab, or VS Code) and fill in its parameters, then the sheets after it.`,
-    );
-    console.log(`npm run work -- "${given}" runs them all.`);
-    return 0;
+    const { begin } = await import('./begin.js');
+    const asked = process.stdin.isTTY && process.stdout.isTTY;
+    const begun = { root, templates, title: given, today: today(), values, say: (line: string) => console.log(line) };
+    return (await begin({ ...begun, ...(asked && { terminal: {} }) })) ? 0 : 1;
   },
   lab: ({ said }) => lab(said).then(() => 0),
   work: ({ given, values, said }, command) =>

@@ -1,3 +1,5 @@
+import { briefQuestions } from './brief-questions.js';
+
 /** A command of the daybook, as its line in the help says it. */
 export interface Command {
   /** What it is called by: `npm run work`. */
@@ -25,8 +27,11 @@ export const commands: readonly Command[] = [
   {
     name: 'new',
     takes: '"title"',
-    does: 'makes the dated folder of a commission, with its sheets',
-    options: [{ name: 'piece', value: 'bookcase', does: 'what is made; a box when left out' }],
+    does: 'begins a commission: asks for its brief, and makes the dated folder with its sheets',
+    options: [
+      { name: 'piece', value: 'bookcase', does: 'what is made; a box when left out' },
+      ...briefQuestions.map(({ option, example, asks }) => ({ name: option, value: example, does: asks })),
+    ],
   },
   {
     name: 'lab',

@@ -2,7 +2,17 @@ import { distance } from 'fastest-levenshtein';
 import data from '../../../../data/towns.json';
 import { ShopError } from '../../measure/shop-error.js';
 import { measuresInMiles, regionCalled, regionName } from './regions.js';
-import { liesIn, plain, readPlace, type Spot, type Town, type TypedPlace, townName, townsCalled } from './towns.js';
+import {
+  liesIn,
+  plain,
+  readPlace,
+  type Spot,
+  type Town,
+  type TypedPlace,
+  townName,
+  townsCalled,
+  townsSpeltLike,
+} from './towns.js';
 
 /** A place that there are figures for. @internal */
 export interface NamedPlace {
@@ -135,7 +145,11 @@ function unknownPlace(typed: string, places: readonly NamedPlace[]): ShopError {
   const said = plain(typed);
   const off = ({ id, place }: NamedPlace) =>
     Math.min(...[id, ...place.split(/[^\p{L}'.]+/u)].filter(Boolean).map((word) => distance(plain(word), said)));
-  const alike = places.filter((place) => off(place) <= (said.length > 5 ? 2 : 1)).map(({ place }) => place);
+  const slips = said.length > 5 ? 2 : 1;
+  const alike = [
+    ...places.filter((place) => off(place) <= slips).map(({ place }) => place),
+    ...townsSpeltLike(typed, slips).map(townName),
+  ].slice(0, 4);
   if (said !== '' && alike.length > 0)
     return new ShopError(`place: "${typed}" is not in the list; nearest: ${alike.join(', ')}`);
   const names = places.map(({ place }) => place.split(',')[0]).join(', ');

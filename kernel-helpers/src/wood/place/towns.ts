@@ -1,3 +1,4 @@
+import { distance } from 'fastest-levenshtein';
 import data from '../../../../data/towns.json';
 import { regionCalled, regionName } from './regions.js';
 
@@ -59,12 +60,22 @@ export function liesIn(region: string, wider: string | undefined): boolean {
  */
 export function townsCalled({ name, region }: TypedPlace): Town[] {
   const said = plain(name);
-  const found = Object.entries(data.towns as unknown as Record<string, Row[]>)
-    .filter(([in_]) => liesIn(in_, region))
-    .flatMap(([in_, rows]) => rows.filter(([each]) => plain(each) === said).map((row) => townOf(in_, row)))
-    .sort((a, b) => b.thousands - a.thousands);
+  const found = townsWhere((each, where) => plain(each) === said && liesIn(where, region));
   const [largest, next] = found;
   return largest && (!next || largest.thousands >= 8 * next.thousands) ? [largest] : found;
+}
+
+/** Towns of 100,000 and more within so many slips of a name, the largest first. @internal */
+export function townsSpeltLike(typed: string, slips: number): Town[] {
+  const said = plain(typed);
+  const large = townsWhere((name) => distance(plain(name), said) <= slips).filter(({ thousands }) => thousands >= 100);
+  return said === '' ? [] : large.slice(0, 3);
+}
+
+function townsWhere(is: (name: string, region: string) => boolean): Town[] {
+  return Object.entries(data.towns as unknown as Record<string, Row[]>)
+    .flatMap(([region, rows]) => rows.filter(([name]) => is(name, region)).map((row) => townOf(region, row)))
+    .sort((a, b) => b.thousands - a.thousands);
 }
 
 /** A town as one writes it on a letter: `Denver, Colorado`. @internal */
