@@ -1,6 +1,6 @@
 import type { Readable, Writable } from 'node:stream';
 import { isCancel, select, text } from '@clack/prompts';
-import type { BegunWith } from '../../record/begun-with.js';
+import type { BegunWith } from '../../record/begun/begun-with.js';
 import { eightWeeksOn } from '../../time/eight-weeks.js';
 import { type BriefQuestion, briefQuestions } from './brief-questions.js';
 import { answered } from './read-facts.js';

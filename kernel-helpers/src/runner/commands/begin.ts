@@ -1,5 +1,5 @@
 import { type BriefFact, briefFacts } from '../../piece/brief.js';
-import type { BegunWith } from '../../record/begun-with.js';
+import type { BegunWith } from '../../record/begun/begun-with.js';
 import { newCommission } from '../../record/new-commission.js';
 import type { Terminal } from './ask-brief.js';
 import { factsGiven } from './read-facts.js';

@@ -1,7 +1,7 @@
 import { ShopError } from '../../measure/shop-error.js';
 import { type BriefFact, readFact } from '../../piece/brief.js';
 import { readInsideSizes } from '../../piece/inside-sizes.js';
-import type { BegunWith } from '../../record/begun-with.js';
+import type { BegunWith } from '../../record/begun/begun-with.js';
 
 import { type BriefQuestion, briefQuestions } from './brief-questions.js';
 
