@@ -16,10 +16,12 @@ describe('a formula', () => {
 
   it('says which value is outside the range it holds in', () => {
     expect(() => evaluate(area, { a: 3, b: 5 })).toThrow(
-      'Area: width is 5 in; possible: from 1 up to 4 in (definition)',
+      'width: 5 in given; possible: from 1 up to 4 in (Area: definition)',
     );
-    expect(() => evaluate(area, { a: -1, b: 2 })).toThrow('Area: length is -1 in; possible: from 0 in (definition)');
-    expect(() => evaluate(area, { a: Number.NaN, b: 2 })).toThrow('length is NaN');
+    expect(() => evaluate(area, { a: -1, b: 2 })).toThrow(
+      'length: -1 in given; possible: from 0 in (Area: definition)',
+    );
+    expect(() => evaluate(area, { a: Number.NaN, b: 2 })).toThrow('length: NaN in given');
   });
 
   it('takes a quotient that is whole but for rounding as whole', () => {

@@ -57,7 +57,7 @@ describe('a decision', () => {
     expect(compareRecords([must(entry)], [must(moved.entry)])[0]?.why).toEqual([
       expect.stringMatching(/^data file readings\.csv was [0-9a-f]{16}, now [0-9a-f]{16}$/),
     ]);
-    expect(() => job.read('none.csv')).toThrow(/^There is no file .*none\.csv\.$/);
+    expect(() => job.read('none.csv')).toThrow(/^file: "none\.csv" given; possible: the name of a file that lies in /);
   });
 
   it('knows today: the day that its decision carries', () => {

@@ -116,9 +116,14 @@ export function evaluate<S extends string>(formula: Formula<S>, values: Record<S
       const possible = [min > -Infinity ? `from ${min}` : '', max < Infinity ? `up to ${max}` : '', 'a number'].filter(
         Boolean,
       );
-      throw new ShopError(
-        `${formula.name}: ${symbol.meaning} is ${value}${symbol.unit && ` ${symbol.unit}`}; possible: ${possible.slice(0, Math.max(1, possible.length - 1)).join(' ')}${symbol.unit && ` ${symbol.unit}`} (${formula.source})`,
-      );
+      const unit = symbol.unit && ` ${symbol.unit}`;
+      const range = possible.slice(0, Math.max(1, possible.length - 1)).join(' ');
+      const why = `possible: ${range}${unit} (${formula.name}: ${formula.source})`;
+      throw new ShopError(`${symbol.meaning}: ${value}${unit} given; ${why}`, {
+        path: [symbol.meaning],
+        given: value,
+        possible: why,
+      });
     }
   }
   return evaluateUnchecked(formula, values);

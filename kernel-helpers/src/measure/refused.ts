@@ -27,16 +27,15 @@ export function written(value: unknown): string {
 const LONG = 160;
 
 /**
- * What a message refuses, where it begins as all of ours do that refuse a value: `tails: 9 given; possible: ...`.
+ * What a message refuses, where it begins as all of ours do that refuse a value: `tails: 9 given; possible: ...`, or
+ * `species: "oka" is not in the list; ...`.
  *
  * @internal
  */
 export function refusedIn(message: string): Refused | undefined {
-  const [, name = '', value = '', possible = ''] = /^([A-Za-z]\w*): (.+?) given[;,]? ?(.*)$/s.exec(message) ?? [];
-  if (!name) return undefined;
-  return {
-    path: [name],
-    given: /^(?:"[^"]*"|true|false|null|-?\d+(?:\.\d+)?)$/.test(value) ? JSON.parse(value) : value,
-    possible,
-  };
+  const found = /^([A-Za-z]\w*): (?:(.+?) given[;,]?|("[^"]*") is) ?(.*)$/s.exec(message);
+  if (!found) return undefined;
+  const [, name = '', shown = found[3] ?? '', , possible = ''] = found;
+  const given = /^(?:"[^"]*"|true|false|null|-?\d+(?:\.\d+)?)$/.test(shown) ? JSON.parse(shown) : shown;
+  return { path: [name], given, possible };
 }

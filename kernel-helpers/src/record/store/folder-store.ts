@@ -2,14 +2,13 @@ import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { diskError, isSystemError } from '../../disk/disk-error.js';
 import { replaceFile } from '../../disk/replace-file.js';
-import { ShopError } from '../../measure/shop-error.js';
 import { appendEntry, soundEntries } from '../chain/record-file.js';
 import { sha256 } from '../chain/sha256.js';
 import { withDraft, withoutDraft } from '../drafts/draft.js';
 import { cardName, keepCard, keptCard, shopCardPath } from '../shop-card/card-file.js';
 import { changeDrafts, readDrafts } from './drafts-file.js';
 import { stockFile } from './stock-file.js';
-import type { Store } from './store.js';
+import { noFile, type Store } from './store.js';
 
 /** A commission in its folder; the shop's stock is `stock.json` in data/, above the commissions. @internal */
 export function folderStore(folder: string): Store {
@@ -23,7 +22,7 @@ export function folderStore(folder: string): Store {
         const bytes = readFileSync(path);
         return { text: bytes.toString('utf8'), digest: sha256(bytes) };
       } catch (error) {
-        if (isSystemError(error) && error.code === 'ENOENT') throw new ShopError(`There is no file ${path}.`);
+        if (isSystemError(error) && error.code === 'ENOENT') throw noFile(file, folder);
         throw diskError(error, `${path} cannot be read`);
       }
     },

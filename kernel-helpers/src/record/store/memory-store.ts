@@ -1,11 +1,10 @@
-import { ShopError } from '../../measure/shop-error.js';
 import { nextLine, readChain, refuseDamaged } from '../chain/chain.js';
 import type { EntryContent } from '../chain/entry.js';
 import { deepFreeze } from '../chain/json-value.js';
 import { sha256 } from '../chain/sha256.js';
 import { type Draft, withDraft, withoutDraft } from '../drafts/draft.js';
 import type { ShopCard } from '../shop-card/shop-card.js';
-import type { Store } from './store.js';
+import { noFile, type Store } from './store.js';
 
 /** A store that holds everything itself: what was kept can be read back from it. @internal */
 export interface MemoryStore extends Store {
@@ -65,7 +64,7 @@ export function memoryStore(
     },
     read(file) {
       const text = files.get(file);
-      if (text === undefined) throw new ShopError(`There is no file ${file}.`);
+      if (text === undefined) throw noFile(file, name);
       return { text, digest: sha256(text) };
     },
     has: (file) => files.has(file),

@@ -1,4 +1,4 @@
-import type { ShopError } from '../../measure/shop-error.js';
+import { refusal, type ShopError } from '../../measure/shop-error.js';
 import type { Appended, Entry, EntryContent } from '../chain/entry.js';
 import type { Draft } from '../drafts/draft.js';
 import type { CardStore } from '../shop-card/commission-card.js';
@@ -53,4 +53,9 @@ export interface StockStore {
    * @throws ShopError  when it cannot be written, and what `next` throws; the stock is then as it was
    */
   change(next: (before: unknown) => unknown): void;
+}
+
+/** The refusal of a file that a sheet was told to work from. @internal */
+export function noFile(file: string, place: string): ShopError {
+  return refusal({ path: ['file'], given: file, possible: `possible: the name of a file that lies in ${place}` });
 }
