@@ -152,7 +152,9 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       if (practice) return outcome('practice', `Practice: ${what} is worked out but not kept.`);
       const needs = ground.needsOf(what);
       const draft = ground.draftOf(what);
-      if (!decided && !rehearsal && !opening.decideAll) return drafted(what, content, needs, draft);
+      // A rehearsal compares with the record: what that holds is made anew, whatever its sheet tries now.
+      const tried = !decided && !opening.decideAll && !(rehearsal && latest(store.entries(), what));
+      if (tried) return drafted(what, content, needs, draft);
 
       if (!rehearsal) ground.refuseBehind(what);
       const versions = { ...opening.versions, data: { ...opening.versions.data, ...files } };

@@ -29,8 +29,8 @@ export interface GroundOfSheet<D> {
 export function groundIn<D>(opening: Opening<D>): GroundOfSheet<D> {
   const { name, store, rehearsal, practice, notices } = opening;
   const taken: Record<string, Entry | Draft> = {};
-  // A rehearsal compares with the record, and practice keeps nothing: neither knows of drafts.
-  const drafts = () => (rehearsal || practice ? [] : store.drafts());
+  // A rehearsal compares with the record: of drafts it knows its own only, of what was never decided. Practice keeps none.
+  const drafts = () => (practice ? [] : (rehearsal ?? store).drafts());
 
   return {
     drafts,

@@ -47,7 +47,7 @@ export function heldPapers({
     },
 
     keepAsDraft(draft) {
-      store.putDraft(
+      (rehearsal ?? store).putDraft(
         draft,
         new Map([...held].map(([file, text]) => [file, draftPaper(file, unsigned(text), draft.what)])),
       );

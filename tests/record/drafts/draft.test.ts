@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { inspect } from 'node:util';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { ShopError } from '../../../kernel-helpers/src/measure/shop-error.js';
+import { readDrafts } from '../../../kernel-helpers/src/record/store/drafts-file.js';
 import { takeOver } from '../../../kernel-helpers/src/record/store/staged-store.js';
 import { brief, commissionFolder, must, open, otherBrief, sizing, testFolder, writeSheet } from '../setting.js';
 
@@ -117,6 +118,21 @@ describe('a decision that is only tried', () => {
     expect(job.drafts()).toEqual([]);
     expect(job.need('brief').inside).toBe(10);
     expect(job.decide('brief', tried(brief)).note).toBe('Rehearsed: brief, entry 1.');
+  });
+
+  it('is compared with nothing by a check, where it was never decided', () => {
+    const folder = commissionFolder();
+    open(folder).decide('brief', brief);
+    const rehearsal = testFolder();
+    vi.stubEnv('COMMISSION_REHEARSAL', rehearsal);
+    const job = open(folder);
+    job.need('brief');
+    job.save('quote.html', page);
+    expect(job.decide('sizing', tried(sizing)).outcome).toBe('draft');
+    expect(open(folder).need('sizing')).toEqual(sizing.results);
+    expect(readDrafts(rehearsal).map(({ what }) => what)).toEqual(['sizing']);
+    expect(existsSync(join(rehearsal, 'record.jsonl'))).toBe(false);
+    expect(readdirSync(folder)).toEqual(['record.jsonl']);
   });
 
   it('is not kept in practice', () => {

@@ -8,6 +8,7 @@ import { checkCommission } from '../../record/check/check.js';
 import { type Compared, compareRecords, origins } from '../../record/check/compare.js';
 import { noteHead } from '../../record/known-heads.js';
 import { staleText } from '../../record/stale.js';
+import { readDrafts } from '../../record/store/drafts-file.js';
 import { counted, failureText, sheetLine } from '../sheets/run-report.js';
 import { runSheets } from '../sheets/run-sheets.js';
 import type { Progress } from './progress.js';
@@ -57,6 +58,8 @@ export async function check({ folder, head: given, seconds, signal, progress }: 
     const different = compared.filter(({ outcome }) => outcome !== 'same');
     for (const each of different) progress.line(comparisonText(each));
     for (const { what, why } of origins(compared)) progress.line(`It began with ${what}: ${why.join('; ')}.`);
+    const tried = readDrafts(rehearsal).map(({ what }) => what);
+    if (tried.length > 0) progress.line(`Not decided yet, so not compared: ${tried.join(', ')}.`);
     if (different.length > 0) return false;
     progress.line(`Same: ${counted(compared.length, 'decision')} as recorded, and the record as it was written.`);
     if (head) progress.line(`Its last entry is ${head.seq}, hash ${head.hash}`);
