@@ -19,7 +19,7 @@ export default function workedCommission(project: TestProject): () => void {
   const brief = join(folder, '01-brief.ipynb');
   writeFileSync(brief, withHostileClient(brief));
   const command = join(root, 'kernel-helpers', 'dist', 'command.js');
-  const work = spawnSync(process.execPath, [command, 'work', folder], { cwd: root, encoding: 'utf8' });
+  const work = spawnSync(process.execPath, [command, 'work', folder, '--decide'], { cwd: root, encoding: 'utf8' });
   if (work.status !== 0) throw new Error(`The commission could not be worked:\n${work.stdout}${work.stderr}`);
   project.provide('commission', folder);
   return () => rmSync(daybook, { recursive: true, force: true });

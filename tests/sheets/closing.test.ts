@@ -40,7 +40,7 @@ test('a commission that is not closed yet says so, and records nothing of it', (
 
 test('closed, it records what it took beside the estimate, checks as the same, and is in the shop book', () => {
   close(folder, 6);
-  const work = command('work', folder);
+  const work = command('work', folder, '--decide');
   expect(work.stdout + work.stderr).toMatch(/recorded answer, entry \d+; actuals, entry \d+/);
   const actuals = decided(folder, 'actuals') as Actuals;
   expect(actuals.actual).toBe(18);
@@ -83,7 +83,7 @@ test('the shop book shows all of it, and its lines change the next quote for a r
   const next = copyOf(folder, 'next');
   const before = decided(next, 'quote') as { hours: { mean: number } };
   changeParameter(next, '09-hours-cost-quote.ipynb', 'corrections: []', `corrections: [${line}]`);
-  expect(command('work', next).status).toBe(0);
+  expect(command('work', next, '--decide').status).toBe(0);
   const after = decided(next, 'quote') as { hours: { mean: number } };
   expect(after.hours.mean).toBeGreaterThan(before.hours.mean);
   expect(JSON.stringify(latest(soundEntries(next), 'quote')?.inputs)).toContain('your last piece took');

@@ -148,7 +148,7 @@ test('checked with another figure in a sheet, it names what moved and why, and c
 test('worked with another figure in a sheet, that decision and those that rest on it are recorded anew', () => {
   const other = copyOf(folder, 'changed');
   changeParameter(other, '09-hours-cost-quote.ipynb', 'hourlyRate: 38', 'hourlyRate: 41');
-  const work = command('work', other);
+  const work = command('work', other, '--decide');
   expect(work.stdout).toMatch(/^Recorded: 2 new decisions\.$/m);
   expect(unchanged(work.stdout)).toBe(8);
   expect(outcomes(work.stdout)).toMatchObject({

@@ -8,8 +8,8 @@ import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js
 import { decided, root, templateCommission, workedCommission } from './setting.js';
 
 const { python, variables } = inject('python');
-// Both commissions are worked by the same person, whom the sheets name.
-const env = { ...variables, COMMISSION_WHO: 'the maker' };
+// Both commissions are worked by the same person, whom the sheets name, and decided.
+const env = { ...variables, COMMISSION_WHO: 'the maker', COMMISSION_DECIDE: '1' };
 const ask = (...args: string[]) => spawnSync(python, args, { cwd: root, env, encoding: 'utf8' });
 
 let ours: ReturnType<typeof workedCommission>;

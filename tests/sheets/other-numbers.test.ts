@@ -23,7 +23,7 @@ beforeAll(() => {
   // The front is shorter than a router table takes by hand.
   changeParameter(folder, '06-grooves-and-bottom.ipynb', "machine: 'router table'", "machine: 'hand router'");
   changeParameter(folder, '08-lettering-and-surface.ipynb', "height: '3/4 in'", "height: '10 mm'");
-  worked = command('work', folder);
+  worked = command('work', folder, '--decide');
 });
 afterAll(() => remove());
 

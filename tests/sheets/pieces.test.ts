@@ -13,9 +13,13 @@ const folderOf = (kind: string) => join(daybook, 'data', 'commissions', `2026-01
 const outcomes = new Map<string, { status: number | null; said: string }>();
 
 function work(folder: string): Promise<{ status: number | null; said: string }> {
-  const run = spawn(process.execPath, [join(root, 'kernel-helpers', 'dist', 'command.js'), 'work', folder], {
-    cwd: root,
-  });
+  const run = spawn(
+    process.execPath,
+    [join(root, 'kernel-helpers', 'dist', 'command.js'), 'work', folder, '--decide'],
+    {
+      cwd: root,
+    },
+  );
   let said = '';
   run.stdout.on('data', (text) => (said += text));
   run.stderr.on('data', (text) => (said += text));
@@ -91,7 +95,7 @@ describe('a chest wide enough to be glued up, 18 by 14 by 10 in inside', () => {
       ["'4 in'", "'10 in'"],
     ] as const)
       changeParameter(folder, '01-brief.ipynb', from, to);
-    worked = command('work', folder);
+    worked = command('work', folder, '--decide');
   });
   afterAll(() => remove());
 
@@ -106,7 +110,7 @@ describe('a chest wide enough to be glued up, 18 by 14 by 10 in inside', () => {
     expect(joints()).toBe(5);
     changeParameter(folder, '02-sizing.ipynb', "bottom: 'plywood'", "bottom: 'solid'");
     changeParameter(folder, '02-sizing.ipynb', "bottomGrooveDepth: '1/4 in'", "bottomGrooveDepth: '5/16 in'");
-    expect(command('work', folder).status).toBe(0);
+    expect(command('work', folder, '--decide').status).toBe(0);
     expect(joints()).toBe(6);
     expect(results('quote').counts['edge joint']).toBe(6);
   });

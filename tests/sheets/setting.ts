@@ -33,7 +33,7 @@ function workOnce(shared: string): { original: string; worked: Worked } {
   const said = join(shared, 'work.json');
   if (existsSync(said)) return JSON.parse(readFileSync(said, 'utf8'));
   const original = newTestChest(shared);
-  const { status, stdout, stderr } = command('work', original, '--who', 'the maker');
+  const { status, stdout, stderr } = command('work', original, '--decide', '--who', 'the maker');
   const once = { original, worked: { status, stdout, stderr } };
   writeFileSync(said, JSON.stringify(once));
   return once;

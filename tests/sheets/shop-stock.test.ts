@@ -30,7 +30,7 @@ test('the next commission is offered the offcuts of the one before, beside its o
       join(next, 'boards.csv'),
       'mark,thickness,width (mm),length (mm),price\nK,4/4,190.5,1219.2,1\nL,4/4,wide,1219.2,1\n',
     );
-    const { failure } = await runSheets({ folder: next, seconds: 60 });
+    const { failure } = await runSheets({ folder: next, seconds: 60, env: { COMMISSION_DECIDE: '1' } });
     expect(failure).toBeUndefined();
     const stock = stockOf(next);
     const offered = stock?.inputs.measured.map(({ mark }) => mark) ?? [];

@@ -48,7 +48,7 @@ test('the small commission that it proposes is worked from brief to record witho
   const { folder, remove } = templateCommission();
   try {
     changeParameter(folder, '01-brief.ipynb', "insideLength: '9 1/2 in'", "insideLength: '8 in'");
-    const { stderr, status } = command('work', folder);
+    const { stderr, status } = command('work', folder, '--decide');
     expect(stderr).toBe('');
     expect(status).toBe(0);
     const { entries } = checkCommission(folder);
