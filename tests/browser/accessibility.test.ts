@@ -4,7 +4,7 @@ import { pathToFileURL } from 'node:url';
 import axe, { type AxeResults } from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { writeContents } from '../../kernel-helpers/src/runner/commands/write-contents.js';
+import { writeContents } from '../../kernel-helpers/src/runner/pages/write-contents.js';
 import { keepPicture, startBrowser } from './chromium.js';
 
 const commission = inject('commission');

@@ -151,7 +151,15 @@ describe('the shop book', () => {
 
 describe('searching commissions', () => {
   const card = (over: Partial<CommissionCard>): CommissionCard => ({
-    ...{ name: '2026-03-12-tea-chest', date: '2026-03-12', first: 'a', head: { seq: 1, hash: 'a' }, lids: [] },
+    ...{
+      name: '2026-03-12-tea-chest',
+      date: '2026-03-12',
+      first: 'a',
+      head: { seq: 1, hash: 'a' },
+      lids: [],
+      watches: [],
+      behind: [],
+    },
     ...over,
   });
   const walnut = card({

@@ -5,7 +5,7 @@ import type { Entry, Head } from '../record/chain/entry.js';
 import { schemaProblem } from '../record/decision.js';
 import { decisionSchemas } from '../record/decisions/decision-schemas.js';
 import type { Decisions } from '../record/decisions/decisions.js';
-import { latest } from '../record/stale.js';
+import { latest, staleness, standing as standingEntries } from '../record/stale.js';
 
 /** A measured lid beside what was predicted for that month; in. */
 export interface LidInSeason {
@@ -40,6 +40,8 @@ export interface CommissionCard {
   joint?: Joint;
   /** Inside: length, width, depth, in. */
   inside?: [number, number, number];
+  /** ISO day it is promised for. */
+  promised?: string;
   quoted?: { date: string; price: Money; hours: number };
   answer?: ClientAnswer['answer'];
   /** What it took, when it was closed. */
@@ -47,6 +49,10 @@ export interface CommissionCard {
   /** Part of the boards that is in the piece: as it came out when it was closed, else as planned. */
   yield?: number;
   lids: LidInSeason[];
+  /** Rules that ask to watch something, of a commission that is not closed. */
+  watches: string[];
+  /** Decisions that rest on one that has changed since. */
+  behind: string[];
 }
 
 /**
@@ -81,6 +87,8 @@ export function commissionCard(name: string, entries: readonly Entry[]): Commiss
     worked: actuals && workedPart(actuals),
     yield: actuals?.yield ?? standing(entries, 'stock')?.yield,
     lids: lidsInSeason(entries),
+    watches: actuals ? [] : watches(entries),
+    behind: standingEntries(entries).flatMap((entry) => staleness(entries, entry)?.what ?? []),
   };
 }
 
@@ -93,11 +101,16 @@ function standing<What extends keyof Decisions>(
   return results as Decisions[What];
 }
 
+function watches(entries: readonly Entry[]): string[] {
+  const findings = standingEntries(entries).flatMap((entry) => entry.findings);
+  return [...new Set(findings.filter(({ verdict }) => verdict === 'watch').map(({ rule }) => rule))];
+}
+
 function briefPart(brief: Brief) {
-  const { piece, client, species, joint, insideLength, insideWidth, insideDepth } = brief;
+  const { piece, client, promised, species, joint, insideLength, insideWidth, insideDepth } = brief;
   const inside: [number, number, number] | undefined =
     insideLength && insideWidth && insideDepth ? [insideLength, insideWidth, insideDepth] : undefined;
-  return { piece, client, species, joint, inside };
+  return { piece, client, promised, species, joint, inside };
 }
 
 function workedPart({ finished, estimated, actual, operations }: Actuals) {

@@ -35,7 +35,7 @@ export interface ShopIndex {
 
 /** A short cut, made anew whenever it is missing or of another layout; not part of any record. */
 const indexName = '.shop-index.json';
-const layout = 1;
+const layout = 2;
 
 /**
  * The cards of all commissions in a folder. A record is read only when its size or time is another than last time; what

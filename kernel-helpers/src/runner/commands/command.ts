@@ -4,17 +4,18 @@ import { ShopError } from '../../measure/shop-error.js';
 import type { Head } from '../../record/chain/entry.js';
 import { localTime } from '../../record/chain/who-and-when.js';
 import { newCommission } from '../../record/new-commission.js';
+import { commissionNames, findCommission } from '../find/find-commission.js';
+import { findPacked } from '../find/find-packed.js';
+import { findSheet } from '../find/find-sheet.js';
+import { projectFolder } from '../find/project-folder.js';
+import { renewedText, renewPage } from '../pages/renew-page.js';
 import { counted } from '../sheets/run-report.js';
 import { type Arguments, commandNamed, isHelp, readArguments, wantsHelp } from './arguments.js';
 import { check } from './check-again.js';
 import { type Command, commandHelp, formOf, helpText } from './commands.js';
-import { commissionNames, findCommission } from './find-commission.js';
-import { findPacked } from './find-packed.js';
 import { lab } from './lab.js';
 import { packCommission } from './pack.js';
 import { type Progress, progressOn } from './progress.js';
-import { projectFolder } from './project-folder.js';
-import { renewedText, renewPage } from './renew-page.js';
 import { stopSignal } from './stop-signal.js';
 import { undo } from './undo.js';
 import { unpackCommission } from './unpack.js';
@@ -39,7 +40,7 @@ const runs: Record<string, (typed: Arguments, command: Command) => Promise<numbe
     const begun = { root, templates, title: given, today: today(), values, say: (line: string) => console.log(line) };
     return (await begin({ ...begun, ...(asked && { terminal: {} }) })) ? 0 : 1;
   },
-  lab: ({ said }) => lab(said).then(() => 0),
+  lab: ({ given, said }) => lab(said, given && findSheet(root, given, from)).then(() => 0),
   work: ({ given, values, said }, command) =>
     working(
       (options) =>
@@ -70,7 +71,7 @@ const runs: Record<string, (typed: Arguments, command: Command) => Promise<numbe
     return done ? 0 : 1;
   },
   async contents() {
-    const { writeContents } = await import('./write-contents.js');
+    const { writeContents } = await import('../pages/write-contents.js');
     const { path, count, sheets, renewed } = await writeContents(
       join(root, 'data', 'commissions'),
       join(root, 'worksheets'),

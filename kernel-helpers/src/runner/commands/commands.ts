@@ -35,7 +35,8 @@ export const commands: readonly Command[] = [
   },
   {
     name: 'lab',
-    does: 'opens the sheets in JupyterLab, until Ctrl-C',
+    takes: '<sheet>',
+    does: 'opens the sheets in JupyterLab, until Ctrl-C: a sheet or a commission by its name, or all',
     options: [
       { name: 'no-browser', does: 'prints the address and opens nothing' },
       { name: 'register', does: 'lets VS Code find the kernel of the sheets, and starts nothing' },

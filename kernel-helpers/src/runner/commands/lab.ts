@@ -1,17 +1,18 @@
+import { projectFolder } from '../find/project-folder.js';
 import { startJupyterLab } from '../lab/jupyter-lab.js';
 import { pythonEnvironment } from '../lab/python-environment.js';
 import { registerKernel, unregisterKernel, userKernelFolder } from '../lab/register-kernel.js';
-import { projectFolder } from './project-folder.js';
 
 /**
  * `npm run lab`: opens the sheets in JupyterLab until Ctrl-C, after making its Python environment on first use.
  *
  * @param said  `no-browser` prints the address and opens nothing; `register` and `unregister` let VS Code find the kernel,
  *   or take that back, and start nothing
+ * @param opens  the sheet or folder to open, as {@link findSheet} gives it; the folder of sheets when empty
  * @returns when JupyterLab and its kernels have stopped
  * @throws ShopError  when Python, a package or the server is missing, with what to do
  */
-export async function lab(said: ReadonlySet<string>): Promise<void> {
+export async function lab(said: ReadonlySet<string>, opens = ''): Promise<void> {
   const root = projectFolder();
   const say = (line: string) => console.log(line);
   if (said.has('register')) return registerKernel(root, userKernelFolder(), say);
@@ -19,7 +20,10 @@ export async function lab(said: ReadonlySet<string>): Promise<void> {
 
   const environment = await pythonEnvironment(root, say);
   say('Starting JupyterLab ...');
-  const server = await startJupyterLab(root, environment, !said.has('no-browser'));
+  const server = await startJupyterLab(root, environment, {
+    openBrowser: !said.has('no-browser'),
+    opens: opens || 'worksheets',
+  });
   say(`The sheets are open at ${server.address}`);
   say('Ctrl-C here stops JupyterLab and its kernels.');
   let stopping = false;

@@ -12,7 +12,7 @@ import { markPage } from '../../record/page-behind.js';
 import { standing } from '../../record/stale.js';
 import { stockBefore } from '../../record/undo/stock-before.js';
 import { lastDecision, withdraw } from '../../record/undo/undo.js';
-import { titleOf } from './find-commission.js';
+import { titleOf } from '../find/find-commission.js';
 
 /** How a decision is withdrawn. */
 export interface UndoOptions {

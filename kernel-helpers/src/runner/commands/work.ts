@@ -6,21 +6,23 @@ import { ShopError } from '../../measure/shop-error.js';
 import { setAsideText } from '../../record/chain/entry.js';
 import { appendEntry, soundEntries } from '../../record/chain/record-file.js';
 import { runsWith } from '../../record/chain/versions.js';
+import { whatMoved } from '../../record/check/what-moved.js';
 import { isIn, knownHead, knownHeadsName, noteHead } from '../../record/known-heads.js';
 import { ownSpeciesVersions } from '../../record/own/own-species.js';
-import { pageName } from '../../record/page-behind.js';
+import { markPage, pageName } from '../../record/page-behind.js';
 import { readDrafts } from '../../record/store/drafts-file.js';
 import { folderStore } from '../../record/store/folder-store.js';
 import { takeOver } from '../../record/store/staged-store.js';
 import { keptUses } from '../../record/uses/kept-uses.js';
 import { lookAt, ownDecisions, type Uses } from '../../record/uses/uses.js';
+import { titleOf } from '../find/find-commission.js';
+import { isPageBehind } from '../pages/page-ground.js';
 import { isUnchanged, type LastRun, readLastRun, showing, sourceDigest, writeLastRun } from '../sheets/last-run.js';
 import { notebookText } from '../sheets/notebook.js';
 import { counted, failureText, sheetLine } from '../sheets/run-report.js';
 import { runSheets } from '../sheets/run-sheets.js';
-import { titleOf } from './find-commission.js';
+import { movedLines } from './moved-lines.js';
 import { outcomeText } from './outcome.js';
-import { isPageBehind } from './page-ground.js';
 import type { Progress } from './progress.js';
 
 /** How a commission is worked. */
@@ -67,6 +69,8 @@ export async function work({
   const { setAside } = appendEntry(folder, () => undefined);
   if (setAside) progress.line(setAsideText(setAside));
   const store = folderStore(folder);
+  const stand = () => ({ entries: soundEntries(folder), drafts: readDrafts(folder) });
+  const stood = stand();
   const now = {
     with: JSON.stringify([runsWith(), ownSpeciesVersions(folder)]),
     lookAt: (thing: string) => lookAt(store, thing),
@@ -75,7 +79,7 @@ export async function work({
   const temporary = mkdtempSync(join(tmpdir(), 'sheet-'));
   const waiting = join(temporary, basename(folder));
   const used = join(temporary, 'used');
-  let page: Promise<typeof import('./write-page.js')> | undefined;
+  let page: Promise<typeof import('../pages/write-page.js')> | undefined;
   const { finished, failure } = await runSheets({
     folder,
     seconds,
@@ -90,7 +94,7 @@ export async function work({
       isUnchanged(notebook, last.sheets[file], now) && !(decide && drafted(folder, last.sheets[file]?.uses)),
     onCell(...cell) {
       // Loads while the first sheet runs.
-      page ??= import('./write-page.js');
+      page ??= import('../pages/write-page.js');
       progress.cell(...cell);
     },
     async onSheet(sheet) {
@@ -113,6 +117,7 @@ export async function work({
   noteHead(folder);
   const recorded = entries === before ? 'nothing new' : counted(entries - before, 'new decision');
   if (failure) {
+    markPage(store, stand());
     progress.line(failureText(failure));
     progress.line(
       `The record is whole: ${counted(entries, 'entry', 'entries')}, ${recorded}. Nothing of this sheet was kept.`,
@@ -126,9 +131,10 @@ export async function work({
   else if (drafts.length === 0) progress.line('Same: the record says all of this already.');
   if (drafts.length > 0)
     progress.line(`Drafts, not decided: ${drafts.join(', ')}. npm run work with --decide behind it decides them.`);
+  for (const line of movedLines(whatMoved(stood, stand()))) progress.line(line);
   const path = join(folder, pageName);
   if (last.page !== now.with || !existsSync(path) || isPageBehind(folder)) {
-    const { writePage } = await (page ?? import('./write-page.js'));
+    const { writePage } = await (page ?? import('../pages/write-page.js'));
     await writePage(folder, finished);
     writeLastRun(folder, { ...last, page: now.with });
   }

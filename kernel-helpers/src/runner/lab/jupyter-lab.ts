@@ -19,18 +19,20 @@ export interface JupyterLab {
 /**
  * Starts JupyterLab on 127.0.0.1, at port 8888 or the next free one, with a token of its own.
  *
- * Its root is the project, not worksheets/, since the commissions in data/ are opened in it too; it starts at worksheets/.
+ * Its root is the project, not worksheets/, since the commissions in data/ are opened in it too.
  *
  * @param root  the project's folder
  * @param environment  from `pythonEnvironment`
- * @param openBrowser  whether the page is to open by itself
+ * @param start.openBrowser  whether the page is to open by itself
+ * @param start.opens  what it opens: a path from `root`, parted by `/`
  * @throws ShopError  when the server ends before it has started, with its last words
  */
 export async function startJupyterLab(
   root: string,
   environment: PythonEnvironment,
-  openBrowser: boolean,
+  { openBrowser, opens }: { openBrowser: boolean; opens: string },
 ): Promise<JupyterLab> {
+  const page = `/lab/tree/${opens.split('/').map(encodeURIComponent).join('/')}`;
   const token = randomBytes(24).toString('hex');
   const log = join(root, '.jupyter', 'lab.log');
   mkdirSync(join(root, '.jupyter'), { recursive: true });
@@ -42,7 +44,7 @@ export async function startJupyterLab(
     '--ServerApp.port_retries=100',
     `--ServerApp.open_browser=${openBrowser ? 'True' : 'False'}`,
     '--ServerApp.answer_yes=True',
-    '--LabApp.default_url=/lab/tree/worksheets',
+    `--LabApp.default_url=${page}`,
     '--KernelSpecManager.allowed_kernelspecs=tslab',
     '--KernelSpecManager.ensure_native_kernel=False',
     // Whoever runs as root, as in a container, has chosen so.
@@ -74,7 +76,7 @@ export async function startJupyterLab(
     throw new ShopError(`JupyterLab ended before it had started; its last words, from ${log}:\n${words}`);
   }
   return {
-    address: `http://127.0.0.1:${port}/lab/tree/worksheets?token=${token}`,
+    address: `http://127.0.0.1:${port}${page}?token=${token}`,
     ended,
     stop() {
       server.stdin?.end();

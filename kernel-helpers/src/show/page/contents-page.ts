@@ -6,32 +6,44 @@ import { escapeHtml } from '../kit/escape.js';
 import { htmlPage } from '../kit/html-page.js';
 import { pageStyle } from './page-style.js';
 import { scrollable } from './scrollable-table.js';
+import { bareShelf, type Shelf, shelfHtml } from './shelf.js';
 
 /** A sheet to learn from: a lesson, the sheet to start with, the glossary. */
 export interface LearningSheet {
   title: string;
   /** What it asks or answers, in a sentence; empty where it says nothing of the kind. */
   question: string;
-  /** Its address from the page, not yet encoded: `../../worksheets/glossary.ipynb`. */
-  path: string;
+  /** What `npm run lab` opens it by: `glossary`. */
+  opens: string;
 }
 
 /**
- * All commissions and all lessons on one page that needs nothing but a browser: what was made for whom, of what, for how much,
- * what it took, and where each record ends. Printed and put away, it is the shop's book of last entries outside of the computer.
+ * All commissions and all lessons on one page that needs nothing but a browser: what was made for whom, how far it is, when it is
+ * promised, for how much, what is to be watched, what it took, and where each record ends; with links to pages, sheets and papers. Printed and put away, it is the shop's book of last entries outside of the computer.
  *
  * @param book  as `shopBook` gives it
- * @param pages  names of the commissions that have a page of their own
+ * @param shelves  what can be opened of each commission, by its name
  * @param learning  the sheets to learn from, in the order in which they are read
  * @returns HTML
  */
 export function contentsPage(
   book: Pick<ShopBook, 'commissions' | 'problems' | 'empty'>,
-  pages: ReadonlySet<string>,
+  shelves: ReadonlyMap<string, Shelf>,
   learning: readonly LearningSheet[],
 ): string {
-  const rows = [...book.commissions].reverse().map((card) => row(card, pages.has(card.name)));
-  const heads = ['Begun', 'Piece', 'For', 'Wood and joint', 'Price', 'Hours', 'State', 'Last entry'];
+  const rows = [...book.commissions].reverse().map((card) => row(card, shelves.get(card.name) ?? bareShelf));
+  const heads = [
+    'Piece',
+    'For',
+    'State',
+    'Promised',
+    'Price',
+    'To watch',
+    'Hours',
+    'Wood and joint',
+    'Begun',
+    'Last entry',
+  ];
   const table =
     rows.length === 0
       ? '<p>No commission is recorded yet.</p>'
@@ -40,8 +52,11 @@ export function contentsPage(
   return htmlPage({
     title,
     style: `${pageStyle(title)}
-body { max-width: 68rem; }
+body { max-width: 82rem; }
 td { font-size: 0.875rem; }
+td ul { margin: 0; padding-left: 1.1em; }
+summary { cursor: pointer; }
+@media print { details:not([open]) { display: none; } }
 `,
     body: `<header>
 <h1>${title}</h1>
@@ -51,10 +66,10 @@ td { font-size: 0.875rem; }
 ${problems(book.problems)}
 <h2 id="commissions">Commissions</h2>
 ${table}
-${book.empty.length > 0 ? `<p class="small">Nothing recorded yet: ${escapeHtml(book.empty.join(', '))}.</p>` : ''}
+${emptyHtml(book.empty, shelves)}
 <p class="small">The last entry's number and fingerprint, on paper too, show whether a record was cut short or written anew since: tamper-evident, not proof.</p>
 <h2>To learn from</h2>
-<p>These are sheets: <code>npm run lab</code> opens them, in the folder <code>worksheets</code>.</p>
+<p>These are sheets: each is opened in JupyterLab by the line behind it.</p>
 <ul>
 ${learning.map(learningItem).join('\n')}
 </ul>
@@ -62,32 +77,48 @@ ${learning.map(learningItem).join('\n')}
   });
 }
 
-function learningItem({ title, question, path }: LearningSheet): string {
-  const address = path.split('/').map(encodeURIComponent).join('/');
-  return `<li><a href="${escapeHtml(address)}">${escapeHtml(title)}</a>${question && `: ${escapeHtml(question)}`}</li>`;
+function learningItem({ title, question, opens }: LearningSheet): string {
+  const asks = question && `: ${escapeHtml(question)}`;
+  return `<li><strong>${escapeHtml(title)}</strong>${asks} <code>npm run lab -- ${escapeHtml(opens)}</code></li>`;
 }
 
-function row(card: CommissionCard, hasPage: boolean): string {
-  const { name, date, piece, client, species, joint, quoted, worked, head } = card;
-  const title = escapeHtml(piece ?? name);
+function emptyHtml(names: readonly string[], shelves: ReadonlyMap<string, Shelf>): string {
+  if (names.length === 0) return '';
+  const items = names.map((name) => {
+    const shelf = shelves.get(name) ?? bareShelf;
+    const drafted = shelf.drafts.length > 0 ? `: draft of ${escapeHtml(shelf.drafts.join(', '))}` : '';
+    return `<li>${shelfHtml(name, name, { ...shelf, sheets: [], papers: [] })}${drafted}</li>`;
+  });
+  return `<p class="small">Nothing decided yet:</p><ul class="small">${items.join('')}</ul>`;
+}
+
+function row(card: CommissionCard, shelf: Shelf): string {
+  const { name, date, piece, client, promised, species, joint, quoted, worked, watches, head } = card;
   const hours = [quoted && `${quoted.hours.toFixed(1)} estimated`, worked && `${worked.actual.toFixed(1)} taken`];
   const cells = [
-    date,
     client ?? '',
-    [species, joint].filter(Boolean).join(', '),
+    state(card, shelf),
+    promised ?? '',
     quoted ? formatMoney(quoted.price) : '',
+    watches.join('; '),
     hours.filter(Boolean).join(', '),
-    state(card),
+    [species, joint].filter(Boolean).join(', '),
+    date,
   ].map((text) => `<td>${escapeHtml(text)}</td>`);
-  const link = hasPage ? `<a href="${escapeHtml(encodeURIComponent(name))}/index.html">${title}</a>` : title;
-  cells.splice(1, 0, `<td>${link}</td>`);
-  return `<tr>${cells.join('')}<td>${head.seq}, <code>${escapeHtml(shortHash(head.hash))}</code></td></tr>`;
+  const title = shelfHtml(name, piece ?? name, shelf);
+  return `<tr><td>${title}</td>${cells.join('')}<td>${head.seq}, <code>${escapeHtml(shortHash(head.hash))}</code></td></tr>`;
 }
 
-function state({ answer, worked, quoted, lids }: CommissionCard): string {
+function state({ answer, worked, quoted, lids, behind }: CommissionCard, { drafts }: Shelf): string {
   const measured = lids.length === 1 ? ', lid measured once' : `, lid measured ${lids.length} times`;
-  if (worked) return `closed ${worked.finished}${lids.length > 0 ? measured : ''}`;
-  return answer ?? (quoted ? 'quoted' : 'in work');
+  const how = worked
+    ? `closed ${worked.finished}${lids.length > 0 ? measured : ''}`
+    : (answer ?? (quoted ? 'quoted' : 'in work'));
+  const open = [
+    behind.length > 0 && `behind: ${behind.join(', ')}`,
+    drafts.length > 0 && `draft of ${drafts.join(', ')}`,
+  ];
+  return [how, ...open].filter(Boolean).join('; ');
 }
 
 function problems(list: ShopBook['problems']): string {

@@ -26,9 +26,14 @@ export interface SheetSection {
   html: string;
 }
 
+/** A sheet's place on the page, by its name: `sheet-04-lid-through-the-year`. */
+export function sheetId(name: string): string {
+  return `sheet-${name.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;
+}
+
 /** A sheet as a section of the page: prose, parameters, what was shown, and the code folded away. */
 export function sheetSection(name: string, notebook: SheetNotebook, words: PageGlossary): SheetSection {
-  const id = `sheet-${name.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;
+  const id = sheetId(name);
   const headingId = `${id}-title`;
   const firstProse = notebook.cells.find(
     ({ cell_type, source }) => cell_type === 'markdown' && headingOf(joined(source)),

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { findPacked } from '../../../kernel-helpers/src/runner/commands/find-packed.js';
+import { findPacked } from '../../../kernel-helpers/src/runner/find/find-packed.js';
 import { testFolder } from '../setting.js';
 
 function folderWith(...files: string[]): string {

@@ -6,8 +6,8 @@ import { pageName } from '../../record/page-behind.js';
 import { staleness, staleText, standing, standsFor } from '../../record/stale.js';
 import { readDrafts } from '../../record/store/drafts-file.js';
 import { commissionPage } from '../../show/page/commission-page.js';
+import { titleOf } from '../find/find-commission.js';
 import type { FinishedSheet } from '../sheets/run-sheets.js';
-import { titleOf } from './find-commission.js';
 import { readGlossary } from './glossary.js';
 import { sheetsDigest } from './page-ground.js';
 

@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { expect, test } from 'vitest';
-import { findCommission, titleOf } from '../../../kernel-helpers/src/runner/commands/find-commission.js';
+import { findCommission, titleOf } from '../../../kernel-helpers/src/runner/find/find-commission.js';
 import { testFolder } from '../setting.js';
 
 function daybook(...names: string[]): string {

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
+import { projectFolder } from '../find/project-folder.js';
 import { readNotebook } from '../sheets/notebook.js';
-import { projectFolder } from './project-folder.js';
 
 /**
  * What the words of the trade mean, by the word, as the glossary in `worksheets/` has them: a heading each, and its sentence.
