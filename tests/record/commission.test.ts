@@ -141,7 +141,7 @@ describe('a decision', () => {
 
   it('prints as one short line when it is the last thing in a cell', () => {
     const job = open(commissionFolder());
-    expect(inspect(job.decide('brief', brief))).toMatch(/^Recorded: brief, entry 1\. Fingerprint [0-9a-f]{12}\.$/);
+    expect(inspect(job.decide('brief', brief))).toMatch(/^Recorded: brief, entry 1\. Reference 1:[0-9a-f]{12}\.$/);
   });
 });
 
@@ -389,8 +389,8 @@ describe('the table of decisions', () => {
     expect(job.decisions().map((row) => row.changed)).toEqual([
       'first decision',
       'first decision',
-      'inputs.inside: "10 in", now "12 in"; results.inside: 10, now 12',
-      'results.width: 11.25, now 13; results.parts[0].name: "lid", now "top"; results.parts[0].length: 12, now 14; 1 more',
+      'inside as typed: "10 in", now "12 in"; inside: 10, now 12',
+      'width: 11.25, now 13; parts no. 1, name: "lid", now "top"; parts no. 1, length: 12, now 14; 1 more',
     ]);
     const { seq, at, hash } = first;
     expect(job.decisions()[0]).toMatchObject({

@@ -29,9 +29,9 @@ it.each(['../x.html', 'record.jsonl', '01-brief.ipynb', 'index.html', '.hidden.h
 it('a paper waits for its decision, and that of a refused one leaves the good one as it was', () => {
   const folder = commissionFolder();
   const paper = () => readFileSync(join(folder, 'joint-template.html'), 'utf8');
-  const { entry } = decided(folder, 'good: [entry], [fingerprint]');
+  const { entry } = decided(folder, 'good: [reference]');
   expect(entry?.papers).toEqual(['joint-template.html']);
-  expect(paper()).toBe(`good: 1, ${entry?.hash.slice(0, 12)}`);
+  expect(paper()).toBe(`good: 1:${entry?.hash.slice(0, 12)}`);
   const job = open(folder);
   job.save('joint-template.html', 'bad');
   const stop = { rule: 'wall', verdict: 'stop' as const, figures: '1/16 in', reason: 'it splits' };

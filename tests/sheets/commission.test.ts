@@ -55,10 +55,10 @@ test("the client's quote is kept, and none of the record's inside figures is in 
     .map((line) => JSON.parse(line))
     .find(({ what }) => what === 'quote');
   const file = readFileSync(join(folder, 'quote.html'), 'utf8');
-  const fingerprint = /<span class="fingerprint">(.*?)<\/span>/;
+  const reference = /<span class="reference">(.*?)<\/span>/;
   const entry = checkCommission(folder).entries.find(({ what }) => what === 'quote');
-  expect(fingerprint.exec(file)?.[1]).toBe(entry?.hash.slice(0, 12));
-  const page = file.replace(/<style>.*?<\/style>/s, '').replace(fingerprint, '');
+  expect(reference.exec(file)?.[1]).toBe(`${entry?.seq}:${entry?.hash.slice(0, 12)}`);
+  const page = file.replace(/<style>.*?<\/style>/s, '').replace(reference, '');
   const inPage = [...page.replace(/(?<=\d),(?=\d{3})/g, '').matchAll(/\d+(?:\.\d+)?/g)].map(([number]) =>
     Number(number),
   );
@@ -137,10 +137,12 @@ test('checked with another figure in a sheet, it names what moved and why, and c
   const check = command('check', other);
   expect(check.status).toBe(1);
   expect(check.stdout).toMatch(/^sizing moved:$/m);
-  expect(check.stdout).toMatch(/inputs\.stockThickness: "5\/8 in", now "11\/16 in"/);
+  expect(check.stdout).toMatch(/stockThickness as typed: "5\/8 in", now "11\/16 in"/);
   expect(check.stdout).toMatch(/^stock moved:$/m);
   expect(check.stdout).toMatch(/because sizing moved/);
-  expect(check.stdout.match(/^It began with .*$/gm)).toEqual(['It began with sizing: inputs.stockThickness changed.']);
+  expect(check.stdout.match(/^It began with .*$/gm)).toEqual([
+    'It began with sizing: stockThickness as typed changed.',
+  ]);
   expect(check.stdout).not.toMatch(/^brief/m);
   expect(digests(other)).toEqual(before);
 });

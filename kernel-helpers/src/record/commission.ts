@@ -1,7 +1,7 @@
 import { ShopError } from '../measure/shop-error.js';
 import { type Entry, type Head, setAsideText } from './chain/entry.js';
 import { contentDifferences, type Decision, type DecisionContent, decisionContent } from './decision.js';
-import { type DecisionRow, decisionRows, shortHash } from './decision-row.js';
+import { type DecisionRow, decisionRows, referenceOf } from './decision-row.js';
 import type { Decisions } from './decisions/decisions.js';
 import type { Draft, Ground } from './drafts/draft.js';
 import { groundIn } from './ground.js';
@@ -64,7 +64,7 @@ export interface Commission<D = Decisions> {
    * into the folder `drafts` with DRAFT across it. In practice and in a check it is not kept.
    *
    * @param file  a plain name such as `joint-template.html`
-   * @param text  `[entry]` and `[fingerprint]` in it become the decision's own
+   * @param text  `[reference]` in it becomes the decision's own
    * @throws ShopError  a name that is not possible
    */
   save(file: string, text: string): void;
@@ -238,7 +238,7 @@ function reasonsIn(overrides: Record<string, string>): { rule: string; reason: s
 }
 
 function outcome(is: Decided['outcome'], note: string, made: Pick<Decided, 'entry' | 'draft'> = {}): Decided {
-  const text = made.entry ? `${note} Fingerprint ${shortHash(made.entry.hash)}.` : note;
+  const text = made.entry ? `${note} Reference ${referenceOf(made.entry)}.` : note;
   // A cell's last value is printed: without this, that would be the whole entry.
   return Object.defineProperty({ outcome: is, ...made, note }, Symbol.for('nodejs.util.inspect.custom'), {
     value: () => text,

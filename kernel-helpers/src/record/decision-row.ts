@@ -1,5 +1,5 @@
 import { differenceText } from './chain/differences.js';
-import type { Entry } from './chain/entry.js';
+import type { Entry, Head } from './chain/entry.js';
 import { contentDifferences } from './decision.js';
 import { entryAt, latest, withdrawal } from './stale.js';
 
@@ -26,6 +26,11 @@ export function decisionRows(entries: readonly Entry[]): DecisionRow[] {
     changed: changedText(entries.slice(0, index), entry) + withdrawnText(withdrawal(entries, entry)),
     hash: shortHash(entry.hash),
   }));
+}
+
+/** What an entry is known by outside of its record, `8:3fa4c0d19b2e`: its number and enough of its hash to compare by eye. */
+export function referenceOf({ seq, hash }: Head): string {
+  return `${seq}:${shortHash(hash)}`;
 }
 
 /** The first twelve characters of a hash. */

@@ -76,7 +76,7 @@ function read(book: string): Record<string, Head> {
     return shape.parse(JSON.parse(text));
   } catch {
     throw new ShopError(
-      `${book}: it is not as the daybook wrote it. Put back a copy from before the change (from git or a backup); without one, give the damaged file another name and keep it: a new one is begun.`,
+      `${book}: it is not as the daybook wrote it. Put back a copy from before the change (from a backup); without one, give the damaged file another name and keep it: a new one is begun.`,
     );
   }
 }

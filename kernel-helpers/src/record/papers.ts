@@ -1,6 +1,6 @@
 import { ShopError } from '../measure/shop-error.js';
 import type { Head } from './chain/entry.js';
-import { shortHash } from './decision-row.js';
+import { referenceOf } from './decision-row.js';
 import { isPaperName } from './drafts/paper-name.js';
 
 /**
@@ -16,18 +16,17 @@ export function refusePaperName(file: string): void {
     );
 }
 
-/** Stand in a paper where the number and the fingerprint of the entry it is kept with are to stand. */
-export const entryHere = '[entry]';
-export const fingerprintHere = '[fingerprint]';
+/** Stands in a paper where the reference of the entry it is kept with is to stand. */
+export const referenceHere = '[reference]';
 
-/** A paper with the number and the fingerprint of its entry put in. @internal */
-export function signed(text: string, { seq, hash }: Head): string {
-  return text.replaceAll(entryHere, String(seq)).replaceAll(fingerprintHere, shortHash(hash));
+/** A paper with the reference of its entry put in. @internal */
+export function signed(text: string, head: Head): string {
+  return text.replaceAll(referenceHere, referenceOf(head));
 }
 
 /** A paper that is kept with no entry. @internal */
 export function unsigned(text: string): string {
-  return text.replaceAll(entryHere, '(draft: no entry)').replaceAll(fingerprintHere, '(draft: none)');
+  return text.replaceAll(referenceHere, '(a draft has none)');
 }
 
 const mark = /\n?<aside data-behind(?:="withdrawn")? style.*?<\/aside>/gs;

@@ -50,9 +50,9 @@ describe('what differs between two makings of a decision', () => {
   });
 
   it('reads as one line', () => {
-    expect(differenceText({ path: 'results.width', recorded: 9.5, now: 9.25 })).toBe('results.width: 9.5, now 9.25');
+    expect(differenceText({ path: 'results.width', recorded: 9.5, now: 9.25 })).toBe('width: 9.5, now 9.25');
     expect(differenceText({ path: 'inputs.wood', recorded: 'walnut', now: undefined })).toBe(
-      'inputs.wood: "walnut", now not there',
+      'wood as typed: "walnut", now not there',
     );
   });
 });

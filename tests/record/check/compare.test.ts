@@ -30,7 +30,7 @@ describe('running a commission again', () => {
         { path: 'inputs.inside', recorded: 10, now: 10.5 },
         { path: 'results.width', recorded: 11.25, now: 11.75 },
       ],
-      why: ['inputs.inside changed'],
+      why: ['inside as typed changed'],
     });
   });
 

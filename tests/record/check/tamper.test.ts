@@ -69,7 +69,7 @@ function faultsOf(bytes: Uint8Array, folder: string, head: Head) {
 }
 
 describe('a record that somebody changed', () => {
-  it('is named as changed after each of 1,000 random edits, when its last number and fingerprint are on the quote', () => {
+  it('is named as changed after each of 1,000 random edits, when the reference of its last entry is on the quote', () => {
     const folder = commissionFolder();
     const { head } = faultsOf(whole, folder, { seq: 1, hash: '0'.repeat(64) });
     const kinds = new Set<string>();
@@ -91,7 +91,7 @@ describe('a record that somebody changed', () => {
     expect([...kinds].sort()).toEqual(Object.keys(edits).sort());
   });
 
-  it('is found without anyone typing the fingerprint, when the shop book has it', () => {
+  it('is found without anyone typing the reference, when the shop book has it', () => {
     const folder = commissionFolder();
     writeFileSync(join(folder, 'record.jsonl'), whole);
     expect(noteHead(folder)).toBe(true);

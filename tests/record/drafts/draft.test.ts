@@ -19,7 +19,7 @@ const sized = (folder: string, decision = sizing) => {
   job.need('brief');
   return job.decide('sizing', decision);
 };
-const page = '<!doctype html><html><body class="paper"><h1>Quote</h1><p>Entry [entry], [fingerprint]</p></body></html>';
+const page = '<!doctype html><html><body class="paper"><h1>Quote</h1><p>Reference [reference]</p></body></html>';
 
 describe('a decision that is only tried', () => {
   it('says that it is a draft and how to decide it; five trials of one number leave no trace in the record', () => {
@@ -219,7 +219,7 @@ describe('a paper of a draft', () => {
     expect(paper).toContain('>DRAFT</span>');
     expect(paper).toContain('position: fixed');
     expect(paper).toContain('Draft: brief is worked out and not decided.');
-    expect(paper).toContain('Entry (draft: no entry), (draft: none)');
+    expect(paper).toContain('Reference (a draft has none)');
     expect(open(folder).drafts()[0]?.papers).toEqual(['quote.html']);
   });
 

@@ -44,7 +44,7 @@ describe('the last decision, withdrawn', () => {
         .decisions()
         .slice(2)
         .map(({ changed }) => changed),
-    ).toEqual(['results.width: 11.25, now 12; withdrawn in entry 4', 'withdraws entry 3; entry 2 stands again']);
+    ).toEqual(['width: 11.25, now 12; withdrawn in entry 4', 'withdraws entry 3; entry 2 stands again']);
   });
 
   it('goes on with the one before it, and a withdrawal itself is never withdrawn', () => {
@@ -61,7 +61,7 @@ describe('the last decision, withdrawn', () => {
     const folder = worked();
     undo(folder);
     expect(sized(folder, 12)).toMatchObject({ outcome: 'recorded', entry: { seq: 5 } });
-    expect(open(folder).decisions().at(-1)?.changed).toBe('results.width: 11.25, now 12');
+    expect(open(folder).decisions().at(-1)?.changed).toBe('width: 11.25, now 12');
   });
 
   it('leaves a paper that says so, until the sheet has run again', () => {

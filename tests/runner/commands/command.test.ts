@@ -125,13 +125,13 @@ job.decide('answer', { inputs: {}, results: { answer: 'accepted', date: '2026-02
   expect(readFileSync(record, 'utf8')).toBe(`${first}\n`);
 }, 60_000);
 
-test('a fingerprint from a quote is held against the record', async () => {
+test('a reference from a quote is held against the record', async () => {
   const folder = commission({ '01-a.ipynb': ['1'] });
   writeFileSync(join(folder, 'record.jsonl'), recordBytes([content({ what: 'brief' })]));
   const { code, said } = await command('check', folder, '--reference', `1:${'a'.repeat(12)}`).end;
   expect(code).toBe(1);
   expect(said).toContain(
-    'The record: entry 1 is not the one whose hash begins aaaaaaaaaaaa: the record was written anew.',
+    'The record: entry 1 is not the one whose reference is 1:aaaaaaaaaaaa: the record was written anew.',
   );
 });
 

@@ -93,7 +93,7 @@ describe('the page of a commission', () => {
     expect(elementsOf(page, 'header dd').map((fact) => fact.textContent)).toEqual([
       'R. Example',
       '25 November 2026',
-      'entry 2, 222222222222',
+      'last entry 2:222222222222',
     ]);
     const links = elementsOf(page, 'nav a');
     expect(links.map((link) => link.textContent)).toEqual(['01 The brief', '02-sizing', 'Record of decisions']);
@@ -144,13 +144,13 @@ describe('the page of a commission', () => {
     expect(commissionPage(structuredClone(commission))).toBe(page);
   });
 
-  it('shows the record line by line, with its last number and whole fingerprint', () => {
+  it('shows the record line by line, with the whole reference of its last entry', () => {
     const rows = elementsOf(page, 'table.record tbody tr').map((row) => row.textContent);
     expect(rows).toEqual([
-      '12026-11-25makerbrieffirst decision111111111111',
-      '22026-11-25makersizingfirst decision; rests on brief (1)222222222222',
+      '12026-11-25makerbrieffirst decision1:111111111111',
+      '22026-11-25makersizingfirst decision; rests on brief (1)2:222222222222',
     ]);
-    expect(elementsOf(page, '.whole')[0]?.textContent).toBe('2'.repeat(64));
+    expect(elementsOf(page, '.whole')[0]?.textContent).toBe(`2:${'2'.repeat(64)}`);
   });
 
   it('says at its head and at the record what is wrong with the record', () => {

@@ -27,7 +27,7 @@ test('every commission stands there, newest first, with where its record ends', 
   expect(rows).toHaveLength(2);
   expect(rows[0]).toContain('Letter box');
   expect(rows[0]).toContain('declined');
-  expect(rows[1]).toContain('9, abcdef012345');
+  expect(rows[1]).toContain('9:abcdef012345');
 });
 
 test('how far it is, when it is promised, its price and what is to be watched stand in its row', () => {

@@ -124,10 +124,9 @@ describe("the client's quote", () => {
     expect(words).not.toMatch(/margin|markup|overhead|hour|contingency|labour|odds|cost/i);
   });
 
-  it('gives the number and the fingerprint of its entry in the record', () => {
+  it('gives the reference of its entry in the record', () => {
     const kept = signed(page, { seq: 9, hash: '3fa4c0d19b2e'.padEnd(64, '7') });
-    expect(kept).toContain('Entry 9 of our record');
-    expect(kept).toContain('>3fa4c0d19b2e<');
+    expect(kept).toContain('Reference in our record: <span class="reference">9:3fa4c0d19b2e</span>');
   });
 
   it('has the same look whatever is in it', () => {

@@ -118,7 +118,7 @@ export function fault(line: number, problem: string): Fault {
     line,
     problem,
     remedy:
-      'Put back a copy of record.jsonl from before the change (from git or a backup). Without a copy, give the damaged file another name, keep it, and run the sheets again: they begin a new record.',
+      'Put back a copy of record.jsonl from before the change (from a backup). Without a copy, give the damaged file another name, keep it, and run the sheets again: they begin a new record.',
   };
 }
 

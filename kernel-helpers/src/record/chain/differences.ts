@@ -28,9 +28,21 @@ export function differences(recorded: unknown, now: unknown, path: string): Diff
   return recorded === now ? [] : [{ path, recorded, now }];
 }
 
-/** A difference in one line: `results.width: 9.5, now 9.25`. */
+/** A difference in one line: `parts no. 1, width: 9.5, now 9.25`. */
 export function differenceText({ path, recorded, now }: Difference): string {
-  return `${path}: ${valueText(recorded)}, now ${valueText(now)}`;
+  return `${pathText(path)}: ${valueText(recorded)}, now ${valueText(now)}`;
+}
+
+/** The path of a difference as one says it: `results.parts[0].width` is the width of the first part. */
+export function pathText(path: string): string {
+  const [, root = '', rest = ''] = /^(inputs|results|overrides)\b\.?(.*)$/s.exec(path) ?? ['', '', path];
+  const text = rest
+    .replace(/\[(\d+)\]/g, (_, index) => ` no. ${Number(index) + 1}`)
+    .replace(/\["(.*?)"\]/g, '.$1')
+    .replace(/^\./, '')
+    .replaceAll('.', ', ');
+  if (root === 'inputs') return text ? `${text} as typed` : 'what was typed';
+  return root === 'overrides' ? `reason against ${text}` : text;
 }
 
 // Below 1e-12 of anything the trade measures, what is left of a subtraction is rounding, not a value.

@@ -4,6 +4,7 @@ import { ShopError } from '../../measure/shop-error.js';
 import { type Fault, fault } from '../chain/chain.js';
 import type { Entry, Head } from '../chain/entry.js';
 import { readRecord, recordName } from '../chain/record-file.js';
+import { referenceOf } from '../decision-row.js';
 import { knownHead } from '../known-heads.js';
 import { entryAt, type Stale, staleness, standing } from '../stale.js';
 
@@ -43,7 +44,7 @@ export function checkCommission(folder: string, { head }: { head?: Head } = {}):
   }
   if (head && !/^[0-9a-f]{12,64}$/.test(head.hash)) {
     throw new ShopError(
-      `The hash is '${head.hash}'; it must be at least the first 12 of its 64 characters, 0-9 and a-f.`,
+      `The reference is ${head.seq}:${head.hash}; possible: an entry's number and at least 12 of its 64 letters, 0-9 and a-f, such as 8:3fa4c0d19b2e.`,
     );
   }
   const chain = readRecord(place);
@@ -92,6 +93,9 @@ function headFaults(entries: readonly Entry[], { seq, hash }: Head): Fault[] {
   if (!there) return [fault(seq, `entry ${seq}, known from elsewhere, is missing: the end of the record was cut off`)];
   if (there.hash.startsWith(hash)) return [];
   return [
-    fault(seq, `entry ${seq} is not the one whose hash begins ${hash.slice(0, 12)}: the record was written anew`),
+    fault(
+      seq,
+      `entry ${seq} is not the one whose reference is ${referenceOf({ seq, hash })}: the record was written anew`,
+    ),
   ];
 }

@@ -1,4 +1,4 @@
-import type { Difference } from '../chain/differences.js';
+import { type Difference, pathText } from '../chain/differences.js';
 import type { Entry, Versions } from '../chain/entry.js';
 import { contentDifferences } from '../decision.js';
 import { latest } from '../stale.js';
@@ -50,7 +50,7 @@ function compare(what: string, before: Entry | undefined, now: Entry | undefined
   if (moved.length === 0) return { what, outcome: 'same', moved, why: [] };
   const inputs = moved
     .filter(({ path }) => /^(inputs|seed|overrides)\b/.test(path))
-    .map(({ path }) => `${path} changed`);
+    .map(({ path }) => `${pathText(path)} changed`);
   return { what, outcome: 'moved', moved, why: [...inputs, ...versionChanges(before.versions, now.versions)] };
 }
 

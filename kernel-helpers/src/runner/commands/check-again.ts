@@ -6,6 +6,7 @@ import type { Head } from '../../record/chain/entry.js';
 import { soundEntries } from '../../record/chain/record-file.js';
 import { checkCommission } from '../../record/check/check.js';
 import { type Compared, compareRecords, origins } from '../../record/check/compare.js';
+import { referenceOf } from '../../record/decision-row.js';
 import { noteHead } from '../../record/known-heads.js';
 import { staleText } from '../../record/stale.js';
 import { readDrafts } from '../../record/store/drafts-file.js';
@@ -62,7 +63,7 @@ export async function check({ folder, head: given, seconds, signal, progress }: 
     if (tried.length > 0) progress.line(`Not decided yet, so not compared: ${tried.join(', ')}.`);
     if (different.length > 0) return false;
     progress.line(`Same: ${counted(compared.length, 'decision')} as recorded, and the record as it was written.`);
-    if (head) progress.line(`Its last entry is ${head.seq}, hash ${head.hash}`);
+    if (head) progress.line(`The reference of its last entry is ${referenceOf(head)}`);
     noteHead(folder);
     return true;
   } finally {

@@ -60,7 +60,7 @@ export async function work({
   const head = knownHead(folder);
   if (head && !isIn(recordedBefore, head)) {
     throw new ShopError(
-      `The record of ${basename(folder)} does not hold entry ${head.seq} as ${knownHeadsName} knows it: its end was cut off, or it was written anew. Put back a copy of record.jsonl (from git or a backup); to begin anew, take the line out of ${knownHeadsName}.`,
+      `The record of ${basename(folder)} does not hold entry ${head.seq} as ${knownHeadsName} knows it: its end was cut off, or it was written anew. Put back a copy of record.jsonl (from a backup); to begin anew, take the line out of ${knownHeadsName}.`,
     );
   }
   const before = recordedBefore.length;

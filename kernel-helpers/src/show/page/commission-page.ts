@@ -1,3 +1,4 @@
+import { referenceOf } from '../../record/decision-row.js';
 import type { Draft } from '../../record/drafts/draft.js';
 import { draftMark } from '../../record/drafts/draft-paper.js';
 import { pageMark } from '../../record/page-behind.js';
@@ -47,7 +48,7 @@ export function commissionPage(content: CommissionPage): string {
   const facts = [
     ['For', client],
     ['Begun', date && longDay(date)],
-    ['Record', record.head && `entry ${record.head.seq}, ${record.head.hash.slice(0, 12)}`],
+    ['Record', record.head && `last entry ${referenceOf(record.head)}`],
   ].filter((fact): fact is [string, string] => Boolean(fact[1]));
   const { head, drafts = [] } = record;
   const marks = `${pageMark(head, drafts)}${sheetsDigest ? ` data-sheets="${sheetsDigest}"` : ''}`;

@@ -1,5 +1,5 @@
 import { formatMoney } from '../../money/money.js';
-import { shortHash } from '../../record/decision-row.js';
+import { referenceOf } from '../../record/decision-row.js';
 import type { CommissionCard } from '../../shop/commission-card.js';
 import type { ShopBook } from '../../shop/shop-book.js';
 import { escapeHtml } from '../kit/escape.js';
@@ -67,7 +67,7 @@ ${problems(book.problems)}
 <h2 id="commissions">Commissions</h2>
 ${table}
 ${emptyHtml(book.empty, shelves)}
-<p class="small">The last entry's number and fingerprint, on paper too, show whether a record was cut short or written anew since: tamper-evident, not proof.</p>
+<p class="small">The reference of the last entry, on paper too, shows whether a record was cut short or written anew since: tamper-evident, not proof.</p>
 <h2>To learn from</h2>
 <p>These are sheets: each is opened in JupyterLab by the line behind it.</p>
 <ul>
@@ -106,7 +106,7 @@ function row(card: CommissionCard, shelf: Shelf): string {
     date,
   ].map((text) => `<td>${escapeHtml(text)}</td>`);
   const title = shelfHtml(name, piece ?? name, shelf);
-  return `<tr><td>${title}</td>${cells.join('')}<td>${head.seq}, <code>${escapeHtml(shortHash(head.hash))}</code></td></tr>`;
+  return `<tr><td>${title}</td>${cells.join('')}<td><code>${escapeHtml(referenceOf(head))}</code></td></tr>`;
 }
 
 function state({ answer, worked, quoted, lids, behind }: CommissionCard, { drafts }: Shelf): string {

@@ -1,5 +1,5 @@
 import type { Entry, Head } from '../../record/chain/entry.js';
-import { decisionRows } from '../../record/decision-row.js';
+import { decisionRows, referenceOf } from '../../record/decision-row.js';
 import type { Draft } from '../../record/drafts/draft.js';
 import { escapeHtml, wordsHtml } from '../kit/escape.js';
 import { scrollable } from './scrollable-table.js';
@@ -15,23 +15,23 @@ export interface PageRecord {
   problems: readonly string[];
 }
 
-/** The record as a table: who decided what on which day, what it rests on, what was overridden and why, and its fingerprint. */
+/** The record as a table: who decided what on which day, what it rests on, what was overridden and why, and its reference. */
 export function recordSection({ entries, head, problems }: PageRecord): string {
   const rows = decisionRows(entries).map((row, i) => {
     const entry = entries[i] as Entry;
     const cells = [row.date, row.who, row.what, `${row.changed}${restsOn(entry)}`];
     return (
       `<tr><td class="number">${row.seq}</td>${cells.map((cell) => `<td>${wordsHtml(cell)}</td>`).join('')}` +
-      `<td>${findingsHtml(entry)}</td><td><code>${escapeHtml(row.hash)}</code></td></tr>`
+      `<td>${findingsHtml(entry)}</td><td><code>${escapeHtml(referenceOf(entry))}</code></td></tr>`
     );
   });
-  const heads = ['No.', 'Day', 'Who', 'Decided', 'What changed', 'Findings', 'Fingerprint'];
+  const heads = ['No.', 'Day', 'Who', 'Decided', 'What changed', 'Findings', 'Reference'];
   const table =
     entries.length === 0
       ? '<p>Nothing has been recorded yet.</p>'
       : `<div class="output" ${scrollable('Wide table')}><table class="record"><thead><tr>${heads.map((text) => `<th scope="col">${text}</th>`).join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`;
   const seal = head
-    ? `<p>Last entry: number ${head.seq}, fingerprint <code class="whole">${escapeHtml(head.hash)}</code>. Kept elsewhere too, on the receipt or in the shop book, it shows whether this record was cut short or written anew.</p>`
+    ? `<p>Last entry: reference <code class="whole">${head.seq}:${escapeHtml(head.hash)}</code>. Kept elsewhere too, on the receipt or in the shop book, it shows whether this record was cut short or written anew.</p>`
     : '';
   return `<section class="sheet" id="record" aria-labelledby="record-title"><h2 id="record-title">Record of decisions</h2>${problemsHtml(problems)}${table}${seal}${versionsHtml(entries.at(-1))}</section>`;
 }

@@ -3,7 +3,7 @@ import { formatMoney, type Money } from '../../money/money.js';
 import type { Quote } from '../../money/quote.js';
 import type { Brief } from '../../piece/brief.js';
 import type { PieceKind, SizedPiece } from '../../piece/piece.js';
-import { entryHere, fingerprintHere } from '../../record/papers.js';
+import { referenceHere } from '../../record/papers.js';
 import { woodName } from '../../wood/species.js';
 import { capital } from '../kit/capital.js';
 import { longDay } from '../kit/day-text.js';
@@ -102,7 +102,7 @@ export function quotePage(content: ClientQuote): string {
       : '',
     `<h2>Living with it</h2><p>${wordsHtml(movement(piece.moving.part, content.moves, length))}</p><ul>${care.map((line) => `<li>${wordsHtml(line)}</li>`).join('')}</ul>`,
     `<h2>Your order</h2><p>I order the piece as described above.</p><p class="sign"><span>Day</span><span>Name</span></p>`,
-    `<p class="quiet">Entry ${entryHere} of our record, fingerprint <span class="fingerprint">${fingerprintHere}</span>. It shows later that nothing was changed since.</p>`,
+    `<p class="quiet">Reference in our record: <span class="reference">${referenceHere}</span>. It shows later that nothing was changed since.</p>`,
   ];
   return paper(`Quote: ${brief.piece}`, body.join('\n'), style);
 }
