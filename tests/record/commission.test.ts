@@ -337,10 +337,10 @@ describe('practice', () => {
     expect(readFileSync(join(demonstration, 'record.jsonl'))).toEqual(before);
   });
 
-  it('says how to get the demonstration when it was never run', () => {
+  it('says how to get the demonstration back when it is gone', () => {
     const job = open(testFolder());
     expect(job.entries()).toEqual([]);
-    expect(() => job.need('brief')).toThrow('run npm start once');
+    expect(() => job.need('brief')).toThrow('put back data/commissions/2026-11-25-tea-chest');
   });
 });
 

@@ -22,28 +22,36 @@ const command = (...args: string[]) =>
     cwd: daybook,
     encoding: 'utf8',
   });
-const commissions = () =>
-  readdirSync(join(daybook, 'data', 'commissions'), { withFileTypes: true })
+const commissions = (...of: string[]) =>
+  readdirSync(join(daybook, ...of, 'data', 'commissions'), { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
     .map(({ name }) => name);
 
-test('npm start works the demonstration commission, as the maker, and ends with the page to open', () => {
+test('npm start works a first piece before a newcomer, decision after decision, and ends with the page to open', () => {
   const { status, stdout, stderr } = command('start');
   expect(stderr).toBe('');
   expect(status).toBe(0);
-  expect(commissions()).toEqual([expect.stringMatching(/^\d{4}-\d\d-\d\d-tea-chest$/)]);
-  const folder = join(daybook, 'data', 'commissions', commissions()[0] as string);
+  expect(commissions('first-piece')).toEqual([expect.stringMatching(/^\d{4}-\d\d-\d\d-tea-chest$/)]);
+  const folder = join(daybook, 'first-piece', 'data', 'commissions', commissions('first-piece')[0] as string);
+  const recorded = [...stdout.matchAll(/\(recorded, entry (\d+)\)$/gm)].map(([, entry]) => Number(entry));
+  expect(recorded).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
   expect(stdout.trimEnd().split('\n').at(-1)).toBe(`The page to open or print: ${join(folder, 'index.html')}`);
   expect(existsSync(join(folder, 'index.html'))).toBe(true);
   expect(checkCommission(folder).entries[0]).toMatchObject({ what: 'brief', who: 'maker' });
 });
 
-test('npm start again works the same commission and says same', () => {
-  const before = commissions();
+test('the shop itself has no commission by that, and its stock nothing of it', () => {
+  expect(existsSync(join(daybook, 'data'))).toBe(false);
+  expect(existsSync(join(daybook, 'first-piece', 'data', 'stock.json'))).toBe(false);
+});
+
+test('npm start again leaves each sheet alone', () => {
+  const before = commissions('first-piece');
   const { status, stdout } = command('start');
   expect(status).toBe(0);
-  expect(stdout).toContain('Same: the record says all of this already.');
-  expect(commissions()).toEqual(before);
+  expect(stdout.match(/unchanged$/gm)).toHaveLength(11);
+  expect(stdout).toContain('Nothing has moved since these sheets ran last.');
+  expect(commissions('first-piece')).toEqual(before);
 });
 
 test('a new commission has the template sheets with a brief of its own, named by day and title, and told what is open', () => {

@@ -137,7 +137,7 @@ export function commissionIn<D>(opening: Opening<D>): Commission<D> {
       if (results) return results;
       throw new ShopError(
         practice
-          ? `Practice takes ${what} from the demonstration commission, which has none yet: run npm start once.`
+          ? `Practice takes ${what} from the demonstration commission, which is not here: put back data/commissions/2026-11-25-tea-chest, as the daybook came.`
           : `${what} is not decided yet in ${name}: run ${ground.sheetOf(what)} first.`,
       );
     },

@@ -105,6 +105,9 @@ function nearest(from: string): string {
   const commissions = join(from, 'data', 'commissions');
   if (existsSync(commissions)) return commissions;
   const above = dirname(from);
-  if (above === from) throw new ShopError('There is no folder data/commissions here or above: npm start makes one.');
+  if (above === from)
+    throw new ShopError(
+      'There is no folder data/commissions here or above: npm run new makes one, with a first commission in it.',
+    );
   return nearest(above);
 }

@@ -9,7 +9,7 @@ const root = join(import.meta.dirname, '..', '..', '..');
 test('help is one line a command, with its form and what it does', () => {
   const lines = helpText().split('\n');
   expect(lines).toHaveLength(commands.length);
-  expect(lines[0]).toMatch(/^npm start {2,}works the demonstration/);
+  expect(lines[0]).toMatch(/^npm start {2,}works a first piece/);
   expect(helpText()).toMatch(/^npm run work -- <commission> {2,}runs the sheets .*\(--limit --who --decide --all/m);
 });
 

@@ -1,21 +1,23 @@
 import { sha256 } from '../chain/sha256.js';
 import type { Commission } from '../commission.js';
 import { signOf } from '../drafts/handed-on.js';
+import type { ShopCard } from '../shop-card/shop-card.js';
 import type { CommissionStock } from '../shop-stock.js';
 import { staleness, standing, standsFor } from '../stale.js';
 import type { Store } from '../store/store.js';
 
 /**
  * What a sheet looked at in a run: each thing by its name, with a digest of what it was. `decision sizing` is what that decision
- * hands on, `own lid` a decision of the sheet itself with its papers, `record` the whole record, `drafts` all drafts, `reasons` what stands
- * against a rule of thumb, `stock` the shop's, `file room.csv` a file.
+ * hands on, `own lid` a decision of the sheet itself with its papers, `record` the whole record, `drafts` all drafts, `reasons`
+ * what stands against a rule of thumb, `shop kerf,planer` fields of the shop card, `stock` the shop's stock, `file room.csv` a
+ * file.
  *
  * @internal
  */
 export type Uses = Record<string, string>;
 
 /** A commission as far as its sheets look at it. */
-type Seen = Pick<Store, 'entries' | 'drafts' | 'has' | 'read' | 'stock'>;
+type Seen = Pick<Store, 'entries' | 'drafts' | 'has' | 'read' | 'shopCard' | 'stock'>;
 
 const looks: Record<string, (store: Seen, name: string) => unknown> = {
   decision(store, what) {
@@ -37,6 +39,12 @@ const looks: Record<string, (store: Seen, name: string) => unknown> = {
     const drafts = store.drafts();
     const decided = standing(store.entries()).filter(({ what }) => !drafts.some((draft) => draft.what === what));
     return [...decided, ...drafts].flatMap(({ overrides }) => Object.entries(overrides));
+  },
+  shop(store, names) {
+    const fields = names.split(',') as (keyof ShopCard)[];
+    const copy = store.shopCard.copy();
+    // The shop's own as well: a sheet says where it has changed since the commission took its copy.
+    return [copy, store.shopCard.own() ?? copy].map((card) => card && fields.map((field) => card[field]));
   },
   stock: (store) => store.stock.read(),
   file: digestOfFile,
@@ -73,6 +81,7 @@ export function noted(
     need: noting(job.need, (what) => `decision ${what}`) as typeof job.need,
     find: noting(job.find, (what) => `decision ${what}`) as typeof job.find,
     decide: noting(job.decide, (what) => `own ${what}`) as typeof job.decide,
+    shop: noting(job.shop, (_, fields) => `shop ${fields.join(',')}`) as typeof job.shop,
     read: noting(job.read, (file) => `file ${file}`),
     entries: noting(job.entries, () => 'record'),
     decisions: noting(job.decisions, () => 'record'),

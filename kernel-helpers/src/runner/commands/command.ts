@@ -31,8 +31,7 @@ const today = () => localTime(new Date()).slice(0, 10);
 
 /** What each command does with what was typed behind it; gives the exit code. */
 const runs: Record<string, (typed: Arguments, command: Command) => Promise<number> | number> = {
-  start: () =>
-    working((options) => work({ ...options, folder: demonstrationFolder(), who: 'maker', decide: true }), {}),
+  start: () => working((options) => work({ ...options, folder: firstPiece(), who: 'maker', decide: true }), {}),
   async new({ given, values }, command) {
     if (!given) throw new ShopError(`what is being made? ${formOf(command)}`);
     const { begin } = await import('./begin.js');
@@ -154,11 +153,15 @@ function commissionFolder(command: Command, given: string): string {
   );
 }
 
-/** The tea chest of the demonstration, made from the template sheets when it is not there. */
-function demonstrationFolder(): string {
-  const name = commissionNames(root).find((each) => /^\d{4}-\d\d-\d\d-tea-chest$/.test(each));
-  if (name) return join(root, 'data', 'commissions', name);
-  return newCommission({ root, title: 'Tea chest', date: today(), templates }).folder;
+/**
+ * A first piece to see worked, the demonstration's tea chest begun today: in a daybook of its own, so that the shop's commissions,
+ * stock and book know nothing of it.
+ */
+function firstPiece(): string {
+  const daybook = join(root, 'first-piece');
+  const [name] = commissionNames(daybook);
+  if (name) return join(daybook, 'data', 'commissions', name);
+  return newCommission({ root: daybook, title: 'Tea chest', date: today(), templates }).folder;
 }
 
 try {

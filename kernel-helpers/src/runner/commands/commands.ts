@@ -23,7 +23,7 @@ const limit: Option = { name: 'limit', value: 'seconds', does: 'how long one cel
 
 /** All of them, in the order in which a maker comes to them. */
 export const commands: readonly Command[] = [
-  { name: 'start', does: 'works the demonstration commission, a tea chest, from brief to record' },
+  { name: 'start', does: 'works a first piece, a tea chest of our own invention, from brief to record' },
   {
     name: 'new',
     takes: '"title"',
