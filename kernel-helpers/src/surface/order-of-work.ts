@@ -20,11 +20,13 @@ export interface SurfaceStep {
  */
 export function orderOfWork(work: {
   handle: HandleKind | 'none';
+  /** Letters cut into the lid; some unless told otherwise. */
+  letters?: number;
   sanding: Pick<SandingPlan, 'outside' | 'inside'>;
   gluing: Pick<Gluing, 'glue'>;
   finishing: Pick<Finishing, 'finish' | 'coats' | 'recoatHours' | 'cureDays'>;
 }): SurfaceStep[] {
-  const { handle, sanding, gluing, finishing } = work;
+  const { handle, letters = 1, sanding, gluing, finishing } = work;
   const grades = (steps: SandingPlan['outside']) => steps.map(({ id }) => id).join(', ');
   const last = sanding.outside.at(-1)?.id ?? '';
   const before = (step: string, why: string): SurfaceStep => ({ step, why, waitHours: 0, when: 'before assembly' });
@@ -48,13 +50,17 @@ export function orderOfWork(work: {
   return [
     before(
       `Sand the lid's top up to the grade before ${last}`,
-      'sanding after the cut rounds the edges of the letters and makes them shallower',
+      letters > 0
+        ? 'sanding after the cut rounds the edges of the letters and makes them shallower'
+        : 'while it is flat and easy to clamp',
     ),
     ...(handle === 'none' ? [] : [before(`Cut the ${handle}`, 'while the lid is flat and easy to clamp')]),
-    before('Cut the lettering', 'before the tongue is fitted, while a spoilt lid costs least'),
+    ...(letters > 0
+      ? [before('Cut the lettering', 'before the tongue is fitted, while a spoilt lid costs least')]
+      : []),
     before(
       `Sand the lid's top with ${last}, by hand, on a block`,
-      'it takes the fuzz off the edges without sinking into the letters',
+      'it takes the fuzz off the edges without sinking into what is cut',
     ),
     before(
       `Sand inside faces, both faces of the bottom and the lid's underside: ${grades(sanding.inside)}`,

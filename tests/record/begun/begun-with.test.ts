@@ -5,7 +5,7 @@ import { withoutInvented } from '../../../kernel-helpers/src/record/begun/begun-
 import { newCommission } from '../../../kernel-helpers/src/record/new-commission.js';
 import { testFolder } from '../setting.js';
 
-const templates = join(import.meta.dirname, '..', '..', 'worksheets', 'commission');
+const templates = join(import.meta.dirname, '..', '..', '..', 'worksheets', 'commission');
 const facts = {
   client: "Ann O'Hara",
   promised: '2027-03-05',

@@ -79,6 +79,7 @@ describe('the bench list', () => {
 
   it('says grades, glue and coats where a sheet decided them', () => {
     const surface = {
+      letters: 7,
       grades: { outside: ['P120', 'P150', 'P180', 'P220'], inside: ['P120', 'P150', 'P180'] },
       glue: { id: 'hide-liquid', assemblyMinutes: 6, clampMinutes: 60, cureHours: 24, millilitres: 9 },
       bitAngle: 90,

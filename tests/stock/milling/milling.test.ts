@@ -73,7 +73,6 @@ describe('milling', () => {
   });
 
   it.each([
-    [[], 'possible: one board or more'],
     [
       [{ mark: 'A', thickness: '4/4', width: '0', length: '8 ft', price: 1 }],
       'no. 1, width: "0" given; possible: 1 in to 60 in',

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { sizeBox } from '../../../kernel-helpers/src/piece/box/size-box.js';
 import { typeface } from '../../../kernel-helpers/src/record/own/typeface-file.js';
+import { letteringTemplate } from '../../../kernel-helpers/src/show/drawing/lid/lettering-template.js';
+import { lidDrawing } from '../../../kernel-helpers/src/show/drawing/lid/lid-drawing.js';
+import { lidSection } from '../../../kernel-helpers/src/show/drawing/lid/lid-section.js';
+import { lidPlaces } from '../../../kernel-helpers/src/show/tables/lid-places.js';
+import { layOutHandle } from '../../../kernel-helpers/src/surface/handle/handle.js';
 import { layOutLettering } from '../../../kernel-helpers/src/surface/lettering/lettering.js';
 import { chest } from './shapes.js';
 
@@ -118,11 +123,6 @@ describe('what must be true of it', () => {
 });
 
 describe('what cannot be cut', () => {
-  test('empty text', () => {
-    for (const text of ['', '  ', '\n'])
-      expect(() => lay({ text })).toThrow(/^text: ".*"\s?given; possible: some letters or figures/s);
-  });
-
   test('characters that the face lacks are all named in one message', () => {
     expect(() => lay({ text: 'TEA Ж 茶 Ж' })).toThrow('text: "Ж" "茶" given; possible: characters that the face has');
   });
@@ -169,3 +169,29 @@ function inchesOf(text: string): number {
       return sum + Number(top) / Number(under);
     }, 0);
 }
+
+describe('a lid that nothing is cut into', () => {
+  const none = lay({ text: ' ' });
+
+  test('has its whole thickness, takes no time, and asks nothing of a bit', () => {
+    expect(none).toMatchObject({ text: '', letters: 0, minutes: 0, pathLength: 0, outlines: [], findings: [] });
+    expect(none.remaining).toBe(none.field.thickness);
+  });
+
+  test('is drawn with its handle alone', () => {
+    const handle = layOutHandle({ box: chest, kind: 'scoop', lettering: none });
+    expect(handle.findings.map(({ rule: name }) => name)).not.toContain('handle clear of the lettering');
+    const onLid = { lettering: none, handle };
+    for (const shown of [lidDrawing(onLid), lidPlaces(onLid), lidSection(onLid)]) {
+      expect(shown.text).not.toMatch(/lettering starts|deepest stroke|<td>lettering|NaN|Infinity/);
+      expect(shown.text).toContain('scoop');
+    }
+    expect(letteringTemplate(onLid)).not.toMatch(/class="letter"|NaN|Infinity/);
+    expect(lidSection({ lettering: none }).text).toBe('');
+  });
+
+  test('still refuses an ornament without text to be placed from', () => {
+    const ornaments = [{ path: 'M0 0h1v1z', height: '1/2 in' }];
+    expect(() => lay({ text: '', ornaments })).toThrow('text: "" given; possible: some letters or figures');
+  });
+});

@@ -20,7 +20,7 @@ import { panelSettings } from './panel-settings.js';
 type Length = (inches: number) => string;
 type Surface = Pick<
   SurfaceDecision,
-  'grades' | 'glue' | 'finish' | 'bitAngle' | 'deepest' | 'handle' | 'handleBit' | 'proudAfter'
+  'letters' | 'grades' | 'glue' | 'finish' | 'bitAngle' | 'deepest' | 'handle' | 'handleBit' | 'proudAfter'
 >;
 
 /**
@@ -106,7 +106,11 @@ export function benchSettings(decided: {
         )
       : [],
     lettering: surface ? letteringWords(surface, 'trace the letters from it', length) : [],
-    lid: lid ? lidSettings(box, lid, length) : [],
+    lid: [
+      // Without letters the lid's fitting is the first step at which somebody sees to its handle.
+      ...(surface?.letters === 0 ? letteringWords(surface, '', length) : []),
+      ...(lid ? lidSettings(box, lid, length) : []),
+    ],
   };
 }
 
@@ -172,7 +176,7 @@ function insideFaces(parts: readonly PiecePart[]): string {
 
 /** What lid, letters and handle go through, in their order: sanding after the cut rounds the letters. */
 function letteringWords(
-  { grades, bitAngle, deepest, handle, handleBit }: Surface,
+  { grades, letters, bitAngle, deepest, handle, handleBit }: Surface,
   how: string,
   length: Length,
 ): string[] {
@@ -182,9 +186,17 @@ function letteringWords(
     `${handle}: round bit of ${length(2 * of.radius)}, ${length(of.depth)} ${handle === 'raised pull' ? 'down all around it' : 'deep'} in ${of.passes} ${of.passes === 1 ? 'pass' : 'passes'}; its place is in the table of sheet 08`;
   return [
     ...(before.length > 0 ? [`sand the lid's top first: ${before.join(', then ')}`] : []),
-    'mark the middle line of the lid, carry it onto both ends, and mark which end is the front: all places are from them',
+    ...(letters > 0 || handleBit
+      ? [
+          'mark the middle line of the lid, carry it onto both ends, and mark which end is the front: all places are from them',
+        ]
+      : []),
     ...(handleBit ? [bit(handleBit)] : []),
-    `letters: V-bit of ${bitAngle} degrees, no deeper than ${formatLength(deepest, { system: 'caliper' })}; lettering-template.html is full size: ${how}`,
+    ...(letters > 0
+      ? [
+          `letters: V-bit of ${bitAngle} degrees, no deeper than ${formatLength(deepest, { system: 'caliper' })}; lettering-template.html is full size: ${how}`,
+        ]
+      : []),
     `then ${last} by hand, on a block`,
   ];
 }

@@ -28,7 +28,7 @@ export function lidPlaces(lid: { lettering: Lettering; handle?: Handle }, option
   return table({
     columns: ['What', 'From the front', 'to', 'From the middle line', 'to'],
     rows: [
-      lies('lettering', lettering.extent),
+      ...(lettering.outlines.length > 0 ? [lies('lettering', lettering.extent)] : []),
       ...(handle ? [lies(handle.kind, handle.extent)] : []),
       ...(handle && path ? [row("middle of the handle's bit", path[0][1], path[1][1], path[0][0], path[1][0])] : []),
     ],

@@ -78,10 +78,10 @@ function defectHere(typed: unknown, context: z.RefinementCtx): Defect {
  * Reads boards as they were typed.
  *
  * @throws ShopError  one line: which board, which field, the value given, what is possible; a mark used twice; a defect
- *   outside its board; sapwood wider than its board; no board
+ *   outside its board; sapwood wider than its board
  */
 export function readBoards(typed: TypedBoard[]): Board[] {
-  const boards = readParameters(z.array(boardFields).min(1, 'possible: one board or more'), typed);
+  const boards = readParameters(z.array(boardFields), typed);
   const wrong = boardProblem(boards);
   if (wrong) throw new ShopError(wrong.what);
   return boards;

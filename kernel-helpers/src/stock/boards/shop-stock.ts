@@ -74,7 +74,7 @@ export function readOffered(data: unknown): StockOffered {
 }
 
 function readAny(typed: unknown[]): Board[] {
-  return typed.length === 0 ? [] : readBoards(typed as TypedBoard[]);
+  return readBoards(typed as TypedBoard[]);
 }
 
 /**

@@ -34,7 +34,7 @@ const sheetFields = z.strictObject({
  * @throws ShopError  one line: which sheet, which field, the value given, what is possible; a mark used twice
  */
 export function readSheets(typed: readonly TypedSheet[]): Board[] {
-  const sheets = readParameters(z.array(sheetFields).min(1, 'possible: one sheet or more'), typed);
+  const sheets = readParameters(z.array(sheetFields), typed);
   const marks = sheets.map(({ mark }) => mark);
   const twice = marks.find((mark, index) => marks.indexOf(mark) !== index);
   if (twice) throw new ShopError(`mark: "${twice}" stands on two sheets; each needs a mark of its own`);

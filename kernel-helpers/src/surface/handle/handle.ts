@@ -33,7 +33,7 @@ export interface HandleInput {
   /** Thickness the lid is milled to before its handle is cut; not judged unless given. */
   milled?: string | number;
   /** What it must keep clear of. */
-  lettering?: Pick<Lettering, 'extent'>;
+  lettering?: Pick<Lettering, 'extent'> & { letters?: number };
 }
 
 const place = size({ least: 0, most: 40, why: 'middle of the handle from the front end of the lid' }).optional();
@@ -86,7 +86,10 @@ export function layOutHandle(input: HandleInput): Handle {
     throw new ShopError(
       `width: a ${kind} of ${tape(right - left)} side to side by ${tape(back - front)} front to back given; possible: what lies on the lid, ${tape(field.width)} by ${tape(field.length)} inside its rabbets`,
     );
-  return { ...handle, findings: handleFindings(handle, { ...read, lettering: lettering?.extent }) };
+  return {
+    ...handle,
+    findings: handleFindings(handle, { ...read, lettering: lettering?.letters === 0 ? undefined : lettering?.extent }),
+  };
 }
 
 type Read = z.output<typeof fields>;

@@ -8,6 +8,7 @@ import type { Extent, Outline } from './outline.js';
 /** Lettering laid out on a lid. Inches; x from the left edge of the lid's field, y from its front end. */
 export interface Lettering {
   text: string;
+  /** None where nothing is cut: then there are no outlines, and nothing is deep. */
   letters: number;
   height: number;
   runs: TextRuns;

@@ -33,7 +33,7 @@ export interface TypedOrnament {
 /** What is typed for a lettered lid. Lengths as text or inches. */
 export interface LetteringInput {
   box: SizedBox;
-  /** One or more lines. */
+  /** One or more lines; '' for a lid that nothing is cut into. */
   text: string;
   face: Typeface;
   /** Height of a capital. */
@@ -67,9 +67,8 @@ const offset = size({ least: 0, most: 36, why: 'from the middle of the text to t
 
 const fields = z.strictObject({
   text: z
-    .string({ error: 'possible: some letters or figures (what is cut into the lid)' })
+    .string({ error: "possible: some letters or figures, '' for none (what is cut into the lid)" })
     .trim()
-    .min(1, 'possible: some letters or figures (what is cut into the lid)')
     .max(200, 'possible: at most 200 letters'),
   height: size({ least: 1 / 8, most: 12, why: 'height of a capital' }),
   runs: textRuns.default('side to side'),
@@ -115,7 +114,7 @@ const tolerance = 0.0005;
  *
  * @param input  see {@link LetteringInput}; face: see `typeface`
  * @returns everything in inches, ready for `letteringPreview`, `letteringSection`, `letteringDxf`
- * @throws ShopError  one line: empty text; characters the face lacks; text too large, with the largest height that fits; a value
+ * @throws ShopError  one line: characters the face lacks; text too large, with the largest height that fits; a value
  *   that is not possible
  * @see {@link vDepthFormula}
  */
@@ -125,6 +124,9 @@ export function layOutLettering(input: LetteringInput): Lettering {
   const field = lidField(box);
   const { text, height, runs, bitAngle, bitDiameter, depthLimit, feed } = read;
 
+  if (text === '' && read.ornaments.length > 0)
+    throw new ShopError('text: "" given; possible: some letters or figures (an ornament is placed from their middle)');
+  if (text === '') return noLettering(field, read);
   const set = setText({ ...read, face, tolerance });
   const figures = [...set.figures, ...ornamentFigures(read.ornaments, set.figures)];
   const turnedFigures = turnedOnto(figures, field, read);
@@ -165,6 +167,20 @@ export function layOutLettering(input: LetteringInput): Lettering {
     }),
   };
   return { ...laidOut, findings: letteringFindings(laidOut, read) };
+}
+
+/** A lid that nothing is cut into. */
+function noLettering(field: LidField, read: Read): Lettering {
+  const { text, height, runs, bitAngle, bitDiameter, depthLimit, feed } = read;
+  const [x, y] = [field.width / 2, field.length / 2];
+  return {
+    ...{ text, letters: 0, height, runs, field, bitAngle, bitDiameter, depthLimit, feed },
+    ...{ outlines: [], lines: [], facets: [], floorEdge: [], floorArea: 0, area: 0 },
+    extent: { left: x, right: x, front: y, back: y },
+    deepest: { x, y, radius: 0, depth: 0 },
+    remaining: field.thickness,
+    ...{ pathLength: 0, floorLength: 0, starts: 0, minutes: 0, findings: [] },
+  };
 }
 
 /** From one pass over a flat bottom to the next, in: the point of a V-bit leaves a ridge (common practice, no source). */

@@ -23,7 +23,10 @@ const dashes = { ...line, stroke: quietInk, 'stroke-dasharray': '4 1.5' };
 export function letteringTemplate(lid: { lettering: Lettering; handle?: Handle | undefined }): string {
   const { lettering, handle } = lid;
   const { field, extent } = lettering;
-  const back = Math.min(field.length, Math.max(extent.back, handle?.extent.back ?? 0) + beyond);
+  const back = Math.min(
+    field.length,
+    Math.max(lettering.outlines.length > 0 ? extent.back : 0, handle?.extent.back ?? 0) + beyond,
+  );
   const width = field.width * millimetres;
   const height = back * millimetres;
   const place = ([x, y]: LidPoint) =>
@@ -62,7 +65,7 @@ export function letteringTemplate(lid: { lettering: Lettering; handle?: Handle |
     };
   });
   return templateDocument(
-    'Lettering',
+    lettering.outlines.length > 0 ? 'Lettering' : 'Handle',
     'The lines at the sides are the shoulders of the tongue, the dashed line is the middle of the lid: lay it on the middle line, its lower edge on the front end.' +
       (strips > 1 ? ' Join the strips at their dashed edges.' : ''),
     pieces,

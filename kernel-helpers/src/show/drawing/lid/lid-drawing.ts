@@ -24,6 +24,7 @@ export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, optio
   const size = dimensionText(options);
   const { lettering, handle } = lid;
   const { field, extent } = lettering;
+  const lettered = lettering.outlines.length > 0;
   const [low, high] = [-field.rabbet, field.width + field.rabbet];
   const rise = (from: number, to: number, side: 'left' | 'right'): Dimension => ({
     side,
@@ -59,9 +60,13 @@ export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, optio
       ...(handle ? handleShapes(handle).map((shape) => ({ ...shape, points: shape.points.map(onLid) })) : []),
     ],
     dimensions: [
-      rise(0, extent.front, 'left'),
-      rise(extent.front, extent.back, 'left'),
-      rise(extent.back, field.length, 'left'),
+      ...(lettered
+        ? [
+            rise(0, extent.front, 'left'),
+            rise(extent.front, extent.back, 'left'),
+            rise(extent.back, field.length, 'left'),
+          ]
+        : []),
       ...(handle
         ? [rise(0, handle.extent.front, 'right'), rise(handle.extent.front, handle.extent.back, 'right')]
         : []),
@@ -69,7 +74,7 @@ export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, optio
       { side: 'right', from: 0, to: field.length + field.rabbet, text: size(field.length + field.rabbet) },
       across('below', 0, field.rabbet),
       across('below', field.rabbet, high),
-      across('above', extent.left + field.rabbet, extent.right + field.rabbet),
+      ...(lettered ? [across('above', extent.left + field.rabbet, extent.right + field.rabbet)] : []),
       ...(handle ? [across('below', handle.extent.left + field.rabbet, handle.extent.right + field.rabbet)] : []),
     ],
   };
@@ -80,8 +85,8 @@ export function lidDrawing(lid: { lettering: Lettering; handle?: Handle }, optio
   return figure({
     svg,
     width,
-    alt: `The lid's top, ${show(field.width)} by ${show(field.length)} inside its rabbets; the lettering starts ${show(extent.front)} from the front and takes ${show(extent.right - extent.left)} by ${show(extent.back - extent.front)}${handle ? `; the ${handle.kind} starts ${show(handle.extent.front)} from the front` : ''}.`,
-    caption: `Where lettering and handle lie on the lid, ${show(field.width + 2 * field.rabbet)} wide and ${show(field.length + field.rabbet)} long, left and right as seen from the front. The thin line around is the shoulder of the tongue: nothing may be cut beyond it. Round letters stand a hair above and below the others.`,
+    alt: `The lid's top, ${show(field.width)} by ${show(field.length)} inside its rabbets${lettered ? `; the lettering starts ${show(extent.front)} from the front and takes ${show(extent.right - extent.left)} by ${show(extent.back - extent.front)}` : ''}${handle ? `; the ${handle.kind} starts ${show(handle.extent.front)} from the front` : ''}.`,
+    caption: `${lettered ? 'Where lettering and handle lie on the lid' : 'The lid'}, ${show(field.width + 2 * field.rabbet)} wide and ${show(field.length + field.rabbet)} long, left and right as seen from the front. The thin line around is the shoulder of the tongue: nothing may be cut beyond it.${lettered ? ' Round letters stand a hair above and below the others.' : ''}`,
   });
 }
 

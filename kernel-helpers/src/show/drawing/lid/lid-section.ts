@@ -13,7 +13,7 @@ const wood = '#ececec';
 
 /**
  * Sections through the lid where it is thinnest: the deepest place of the lettering, across the stroke, and the middle of the handle,
- * front to back.
+ * front to back; nothing where neither is cut.
  *
  * @param lid.lettering  as `layOutLettering` returns it
  * @param lid.handle  as `layOutHandle` returns it
@@ -23,25 +23,22 @@ export function lidSection(lid: { lettering: Lettering; handle?: Handle }, optio
   const show = lengthText(options);
   const size = dimensionText(options);
   const { lettering, handle } = lid;
-  const views = [
-    [grooveView(lettering, size, settingText(oneSystem(options)))],
-    ...(handle ? [[handleView(handle, size)]] : []),
-  ];
-  const drawn = views.map((row) => drawRows([row], { height: 300 }));
   const { deepest, remaining } = lettering;
-  const shown = drawn.map(({ svg, width }, i) =>
-    figure({
-      svg,
-      width,
-      alt:
-        i === 0
-          ? `Section through the deepest stroke: ${settingText(options)(deepest.depth)} deep, ${show(remaining)} left.`
-          : `Section through the ${handle?.kind}: ${show(handle?.remaining ?? 0)} left under it.`,
-      caption:
-        i === 0
-          ? 'The lid cut across its deepest stroke, to scale. What lies under the point of the V is all that holds there.'
-          : 'The lid cut from front (left) to back through the middle of the handle, to scale; the back part is left out.',
-    }),
+  const stroke = {
+    view: grooveView(lettering, size, settingText(oneSystem(options))),
+    alt: `Section through the deepest stroke: ${settingText(options)(deepest.depth)} deep, ${show(remaining)} left.`,
+    caption:
+      'The lid cut across its deepest stroke, to scale. What lies under the point of the V is all that holds there.',
+  };
+  const held = handle && {
+    view: handleView(handle, size),
+    alt: `Section through the ${handle.kind}: ${show(handle.remaining)} left under it.`,
+    caption:
+      'The lid cut from front (left) to back through the middle of the handle, to scale; the back part is left out.',
+  };
+  const sections = [...(lettering.outlines.length > 0 ? [stroke] : []), ...(held ? [held] : [])];
+  const shown = sections.map(({ view, alt, caption }) =>
+    figure({ ...drawRows([[view]], { height: 300 }), alt, caption }),
   );
   return { mime: 'text/html', text: shown.map(({ text }) => text).join('') };
 }
