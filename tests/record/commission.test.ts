@@ -122,7 +122,7 @@ describe('a decision', () => {
     const named = (inside: string) => ({ inputs: { inside }, results: { inside: 10, wood: inside } });
     job.decide('brief', named('5/8'));
     expect(job.decide('brief', named('0.625')).outcome).toBe('recorded');
-    expect(job.decisions().at(-1)?.changed).toBe('inputs.inside: "5/8", now "0.625"; results.wood: "5/8", now "0.625"');
+    expect(job.decisions().at(-1)?.changed).toBe('inside as typed: "5/8", now "0.625"; wood: "5/8", now "0.625"');
   });
 
   it('remembers which decisions it rests on, and is recorded anew when one of them was', () => {

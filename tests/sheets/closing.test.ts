@@ -41,7 +41,7 @@ test('a commission that is not closed yet says so, and records nothing of it', (
 test('closed, it records what it took beside the estimate, checks as the same, and is in the shop book', () => {
   close(folder, 6);
   const work = command('work', folder, '--decide');
-  expect(work.stdout + work.stderr).toMatch(/recorded answer, entry \d+; actuals, entry \d+/);
+  expect(work.stdout + work.stderr).toMatch(/accepted .* \(recorded, entry \d+\); finished .* \(recorded, entry \d+\)/);
   const actuals = decided(folder, 'actuals') as Actuals;
   expect(actuals.actual).toBe(18);
   expect(actuals.operations.map(({ id }) => id)).toEqual(operations);

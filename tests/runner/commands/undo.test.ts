@@ -37,7 +37,7 @@ describe('npm run undo', () => {
       new RegExp(
         [
           `^Blanket box: the last decision is brief as of entry 2 \\(${today}\\), by .+\\.`,
-          'It changed: results\\.inside: 10, now 12',
+          'It changed: inside: 10, now 12',
           `Without it, brief as of entry 1 \\(${today}\\) stands again\\.`,
           'Its papers will say that it was withdrawn: quote\\.html',
           'Withdrawn: brief, entry 2, by entry 3\\. Nothing is deleted: the record shows both\\.',

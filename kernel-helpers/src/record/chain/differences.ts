@@ -37,10 +37,10 @@ export function differenceText({ path, recorded, now }: Difference): string {
 export function pathText(path: string): string {
   const [, root = '', rest = ''] = /^(inputs|results|overrides)\b\.?(.*)$/s.exec(path) ?? ['', '', path];
   const text = rest
-    .replace(/\[(\d+)\]/g, (_, index) => ` no. ${Number(index) + 1}`)
     .replace(/\["(.*?)"\]/g, '.$1')
     .replace(/^\./, '')
-    .replaceAll('.', ', ');
+    .replaceAll('.', ', ')
+    .replace(/\[(\d+)\]/g, (_, index) => ` no. ${Number(index) + 1}`);
   if (root === 'inputs') return text ? `${text} as typed` : 'what was typed';
   return root === 'overrides' ? `reason against ${text}` : text;
 }

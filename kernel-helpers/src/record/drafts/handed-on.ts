@@ -11,7 +11,18 @@ export type HandedOn = Pick<Entry, 'results' | 'overrides'>;
  * @returns 14 letters and figures
  * @internal
  */
-export function signOf({ results, overrides }: HandedOn): string {
+export function signOf(decision: HandedOn): string {
+  const before = signs.get(decision);
+  if (before !== undefined) return before;
+  const made = signAnew(decision);
+  // What cannot change any more keeps its sign: one decision is asked for it by all that rest on it.
+  if (Object.isFrozen(decision)) signs.set(decision, made);
+  return made;
+}
+
+const signs = new WeakMap<HandedOn, string>();
+
+function signAnew({ results, overrides }: HandedOn): string {
   const plain = (value: unknown): unknown => {
     if (typeof value === 'number') return Math.abs(value) < 1e-12 ? 0 : Number(value.toPrecision(9));
     if (Array.isArray(value)) return value.map(plain);

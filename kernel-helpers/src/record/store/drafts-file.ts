@@ -28,6 +28,9 @@ const shape: z.ZodType<Draft[]> = z.array(
   }),
 );
 
+// A sheet asks for the drafts a dozen times, and they are mostly as they were.
+let last: { text: string; drafts: Draft[] } | undefined;
+
 /**
  * The drafts in a commission's folder, in the order in which they were made.
  *
@@ -44,7 +47,8 @@ export function readDrafts(folder: string): Draft[] {
     throw diskError(error, `${path} cannot be read`);
   }
   try {
-    return deepFreeze(shape.parse(JSON.parse(text)));
+    if (last?.text !== text) last = { text, drafts: deepFreeze(shape.parse(JSON.parse(text))) };
+    return last.drafts;
   } catch (error) {
     const wrong = error instanceof SyntaxError ? 'it was cut short or changed' : 'it is not as the daybook wrote it';
     throw new ShopError(

@@ -38,7 +38,10 @@ export function stagedStore(folder: string, waiting: string): Store {
       mkdirSync(waiting, { recursive: true });
       staged.save(file, text);
     },
-    drafts: () => deepFreeze(changed(kept.drafts(), readChanges(waiting))),
+    drafts() {
+      const changes = readChanges(waiting);
+      return changes.length > 0 ? deepFreeze(changed(kept.drafts(), changes)) : kept.drafts();
+    },
     putDraft: (draft, papers) => stage({ draft, papers: Object.fromEntries(papers) }),
     removeDraft: (draft) => stage({ without: draft }),
   };

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { ShopError } from '../../measure/shop-error.js';
 import { soundEntries } from '../../record/chain/record-file.js';
 import { type SheetLinks, sheetLinks } from '../../record/sheets.js';
+import { standing } from '../../record/stale.js';
 import { kernelQueue } from '../kernel/kernel-queue.js';
 import { type Notebook, readNotebook } from './notebook.js';
 import { sheetOrder } from './order.js';
@@ -50,7 +51,7 @@ export interface SheetsRun {
  */
 export async function runSheets(options: SheetsOptions): Promise<SheetsRun> {
   const { folder, env, seconds, signal, isUnchanged = () => false, onCell, onSheet } = options;
-  const recorded = new Set(soundEntries(folder).map((entry) => entry.what));
+  const recorded = new Set(standing(soundEntries(folder)).map((entry) => entry.what));
   const sheets = sheetOrder(sheetLinks(folder), recorded).map((links) => ({
     ...links,
     notebook: readNotebook(join(folder, links.file)),
