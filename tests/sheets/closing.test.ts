@@ -58,7 +58,7 @@ test.each([['negative hours', /hours: -1 given; possible: a number from 0 to 24 
   (_, message, hours) => {
     const wrong = copyOf(folder, 'wrong');
     changeParameter(wrong, closing, 'hours: 6', `hours: ${hours}`);
-    expect(command('work', wrong).stdout).toMatch(message);
+    expect(command('work', wrong, '--decide').stdout).toMatch(message);
     rmSync(wrong, { recursive: true });
   },
 );

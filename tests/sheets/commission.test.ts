@@ -94,7 +94,7 @@ test('each sheet is told with what it came to', () => {
 
 test('worked again, each sheet is unchanged, and no file changes', () => {
   const before = digests(folder);
-  const again = command('work', folder);
+  const again = command('work', folder, '--decide');
   expect(unchanged(again.stdout)).toBe(sheets().length);
   expect(again.stdout.trimEnd().split('\n').at(-1)).toBe(`The page to open or print: ${join(folder, 'index.html')}`);
   expect(digests(folder)).toEqual(before);
@@ -102,12 +102,12 @@ test('worked again, each sheet is unchanged, and no file changes', () => {
 
 test('worked again with --all, it says same, adds nothing to the record, and after that no file changes', () => {
   const record = readFileSync(join(folder, 'record.jsonl'));
-  const again = command('work', folder, '--all');
+  const again = command('work', folder, '--decide', '--all');
   expect(unchanged(again.stdout)).toBe(0);
   expect(again.stdout).toContain('Same: the record says all of this already.');
   expect(readFileSync(join(folder, 'record.jsonl'))).toEqual(record);
   const before = digests(folder);
-  command('work', folder, '--all');
+  command('work', folder, '--decide', '--all');
   expect(digests(folder)).toEqual(before);
 });
 
@@ -149,7 +149,7 @@ test('checked with another figure in a sheet, it names what moved and why, and c
 
 test('worked with another figure in a sheet, that decision and those that rest on it are recorded anew', () => {
   const other = copyOf(folder, 'changed');
-  changeParameter(other, '09-hours-cost-quote.ipynb', 'hourlyRate: 38', 'hourlyRate: 41');
+  changeParameter(other, '09-hours-cost-quote.ipynb', 'shop: {}', 'shop: { hourlyRate: 41 }');
   const work = command('work', other, '--decide');
   expect(work.stdout).toMatch(/^Recorded: 2 new decisions\.$/m);
   expect(unchanged(work.stdout)).toBe(8);

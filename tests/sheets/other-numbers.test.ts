@@ -16,12 +16,12 @@ beforeAll(() => {
   brief("'6 1/4 in'", "'90 mm'");
   brief("'4 in'", "'60 mm'");
   brief('walnut-black', 'cherry-black');
-  brief("'both'", "'mm'");
+  brief('shop: {}', "shop: { units: 'mm' }");
   brief('chicago-ohare', 'london');
   brief("joint: 'through dovetail'", "joint: 'finger joint'");
   changeParameter(folder, '05-joints.ipynb', 'fingers: 8', 'fingers: 6');
   // The front is shorter than a router table takes by hand.
-  changeParameter(folder, '06-grooves-and-bottom.ipynb', "machine: 'router table'", "machine: 'hand router'");
+  changeParameter(folder, '06-grooves-and-bottom.ipynb', 'shop: {}', "shop: { router: { machine: 'hand router' } }");
   changeParameter(folder, '08-lettering-and-surface.ipynb', "height: '3/4 in'", "height: '10 mm'");
   worked = command('work', folder, '--decide');
 });
