@@ -82,7 +82,7 @@ test('the shop book shows all of it, and its lines change the next quote for a r
 
   const next = copyOf(folder, 'next');
   const before = decided(next, 'quote') as { hours: { mean: number } };
-  changeParameter(next, '09-hours-cost-quote.ipynb', 'corrections: []', `corrections: [${line}]`);
+  changeParameter(next, '09-hours-cost-quote.ipynb', 'shop: {}', `shop: { corrections: [${line}] }`);
   expect(command('work', next, '--decide').status).toBe(0);
   const after = decided(next, 'quote') as { hours: { mean: number } };
   expect(after.hours.mean).toBeGreaterThan(before.hours.mean);

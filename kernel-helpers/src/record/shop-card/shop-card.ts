@@ -5,6 +5,7 @@ import { ShopError } from '../../measure/shop-error.js';
 import type { Correction } from '../../money/correction.js';
 import { finish } from '../../surface/finish/finishes.js';
 import { glue } from '../../surface/finish/glues.js';
+import { shopAirFields } from '../../wood/air/shop-air.js';
 
 /** A length as it is typed, `1/8 in` or `3 mm`, or inches. */
 export type TypedLength = string | number;
@@ -127,10 +128,7 @@ const fields = {
   }),
   closed: listOf(text('2026-12-25, or 2026-12-24/2027-01-02'), 'days off, such as 2026-12-24/2027-01-02'),
   rest: amount({ least: 0, most: 60, unit: 'days', why: 'parts rest stickered after the first cuts' }),
-  air: group({
-    shopTemperatureC: amount({ least: 0, most: 40, unit: '°C', why: 'air of the shop' }),
-    shopHumidity: amount({ least: 0.05, most: 0.95, why: 'humidity of the shop, a fraction: 45 % is 0.45' }),
-  }),
+  air: group(shopAirFields.shape),
   meterError: amount({ least: 0, most: 5, unit: '%', why: 'nine readings of the meter in ten are this close' }),
   glue: known(glue, 'the glue at corners'),
   panelGlue: group({
@@ -143,7 +141,7 @@ const fields = {
   grits: listOf(words('a grade such as P120'), 'grades, such as P120'),
   sandFrom: words('a grade such as P120'),
   sandTo: words('a grade such as P220'),
-  kerf: length(0, 0.5, 'what the saw takes'),
+  kerf: length(1 / 64, 0.5, 'what the saw takes'),
   handSawKerf: length(0, 0.25, 'what the dovetail saw takes'),
   endTrim: length(0, 12, 'off both ends of every board'),
   sheetEdge: length(0, 6, 'off the edges of a sheet'),

@@ -6,7 +6,8 @@ import { humidity } from './air-fields.js';
 /** What a shop that somebody works in can have, °C. */
 const inside = { least: 0, most: 40 };
 
-const fields = z.object({
+/** @internal */
+export const shopAirFields = z.strictObject({
   shopTemperatureC: z
     .number({ error: `possible: a number from ${inside.least} to ${inside.most} °C (air of your shop)` })
     .superRefine((value, context) => {
@@ -36,6 +37,6 @@ export function shopAir(typed: TypedShopAir): {
   temperatureC: number;
   relativeHumidity: number;
 } {
-  const { shopTemperatureC, shopHumidity } = readParameters(fields, { ...typed });
+  const { shopTemperatureC, shopHumidity } = readParameters(shopAirFields, { ...typed });
   return { temperatureC: shopTemperatureC, relativeHumidity: shopHumidity };
 }
