@@ -62,7 +62,7 @@ test.each([
     '10-days-and-record.ipynb',
     'measured: []',
     "measured: [{ date: '2099-07-20', clearance: 0.04 }]",
-    /measured no\. 1, date: "2099-07-20" given; possible: to .* today/,
+    /^measured no\. 1, date: "2099-07-20" given; possible: to .* today/,
   ],
   ['10-days-and-record.ipynb', 'shop: {}', 'shop: { rest: -1 }', /^shop, rest: -1/],
   [

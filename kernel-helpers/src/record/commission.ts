@@ -7,7 +7,7 @@ import type { Draft, Ground } from './drafts/draft.js';
 import { groundIn } from './ground.js';
 import { heldPapers } from './held-papers.js';
 import type { Opening } from './opening.js';
-import { commissionCard, type OwnShop } from './shop-card/commission-card.js';
+import { commissionCard } from './shop-card/commission-card.js';
 import type { ShopCard } from './shop-card/shop-card.js';
 import { latest, sameGround } from './stale.js';
 
@@ -84,7 +84,7 @@ export interface Commission<D = Decisions> {
    * @param fields  of the card
    * @throws ShopError  a field or a value that is not possible; a card that cannot be read
    */
-  shop<Field extends keyof ShopCard>(own: OwnShop, fields: readonly Field[]): Pick<ShopCard, Field>;
+  shop<Field extends keyof ShopCard>(own: object, fields: readonly Field[]): Pick<ShopCard, Field>;
   /** Rules of thumb that standing decisions go against, each with its reason. */
   reasons(): { rule: string; reason: string }[];
   /** What is worked out and not decided, in the order in which it was drafted. */

@@ -2,11 +2,6 @@ import { differences } from '../chain/differences.js';
 import { cardWords, fieldWords } from './card-words.js';
 import { type ShopCard, usualShop, withOwn } from './shop-card.js';
 
-/** Other values than the shop card's, for one commission: a field in braces may give part of its values. */
-export type OwnShop = {
-  [field in keyof ShopCard]?: ShopCard[field] extends object ? Partial<ShopCard[field]> : ShopCard[field];
-};
-
 /** The shop card: the shop's own, and the commission's copy of it. */
 export interface CardStore {
   /** Undefined where none was kept. @throws ShopError when it cannot be read */
@@ -19,7 +14,7 @@ export interface CardStore {
 /** What a sheet takes from the shop card. @internal */
 export interface CommissionCard {
   /** See `Commission.shop`. */
-  take<Field extends keyof ShopCard>(own: OwnShop, fields: readonly Field[]): Pick<ShopCard, Field>;
+  take<Field extends keyof ShopCard>(own: object, fields: readonly Field[]): Pick<ShopCard, Field>;
   /** All that was taken, as it counts here. */
   taken(): Partial<ShopCard>;
 }
