@@ -43,11 +43,7 @@ describe('a file that the maker writes', () => {
       /shop\.json, line 7, bits no\. 2, angle: "wide" given; possible: a number from 30/,
     ],
     ['"kerf": "1/8 in",', '', /shop\.json, line 1, kerf: nothing given; possible/],
-    [
-      '"kerf"',
-      '"kref"',
-      /shop\.json, line 3, kref: there is no such parameter; the nearest is kerf \(possible: maker, kerf/,
-    ],
+    ['"kerf"', '"kref"', /shop\.json, line 3, kref: there is no such parameter; the nearest is kerf$/],
   ])('%s as %s is named with file, line and field', (from, to, message) => {
     expect(() => read(shop.replace(from, to))).toThrow(message);
   });

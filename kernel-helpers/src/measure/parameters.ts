@@ -1,4 +1,4 @@
-import { closest } from 'fastest-levenshtein';
+import { closest, distance } from 'fastest-levenshtein';
 import * as z from 'zod';
 import { formatLength, parseLength } from './length.js';
 import { placeText } from './refused.js';
@@ -25,8 +25,11 @@ export function readParameters<T>(schema: z.ZodType<T>, given: unknown): T {
 
 function unknownField(path: PropertyKey[], schema: z.ZodType, given: unknown): ShopError {
   const known = namesIn(schema, path.slice(0, -1));
-  const nearest = known.length > 0 ? `; the nearest is ${closest(String(path.at(-1)), known)}` : '';
-  const possible = `there is no such parameter${nearest} (possible: ${known.join(', ') || 'none'})`;
+  const name = String(path.at(-1));
+  const near = known.length > 0 ? closest(name, known) : undefined;
+  const all =
+    near && distance(near, name) <= Math.max(2, name.length / 3) ? '' : ` (possible: ${known.join(', ') || 'none'})`;
+  const possible = `there is no such parameter${near ? `; the nearest is ${near}` : ''}${all}`;
   return new ShopError(`${placeText(path)}: ${possible}`, { path, given: valueAt(given, path), possible });
 }
 

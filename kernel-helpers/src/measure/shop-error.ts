@@ -30,6 +30,8 @@ export class ShopError extends Error {
     const rest = place ? message.slice(place.length + 2) : message;
     if (!refused || (place && !message.startsWith(`${place}: `))) return message;
     const typed = typedPaths(refused, parameters).map(placeText);
+    // What is missing has to be written by the very name.
+    if (typed.length === 0 && refused.given === undefined) return message;
     const named = typed.length > 0 ? [...new Set(typed)].join(' or ') : wordsIn(place).join(' ');
     return named ? `${named}: ${rest}` : message;
   }

@@ -1,7 +1,8 @@
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { type Complaint, slipIn } from '../../../kernel-helpers/src/runner/kernel/slips.js';
+import type { Complaint } from '../../../kernel-helpers/src/runner/kernel/complaint.js';
+import { slipIn } from '../../../kernel-helpers/src/runner/kernel/slips.js';
 import { cell, usualSlips } from './usual-slips.js';
 
 /** tslab's own checking of cells, with its TypeScript. */
@@ -69,7 +70,11 @@ describe('in a cell below', () => {
     const use = `function take(given: { client: string; coats: number; lagging: boolean }) {}\ntake(parameters);`;
     expect(said(use, cell)).toBeUndefined();
     for (const [from, to, message] of [
-      ["'R. Example'", '7', "parameters, line 2, client: 7 given; possible: a text; write client: '7'"],
+      [
+        "'R. Example'",
+        '7',
+        "parameters, line 2, client: 7 given; possible: words in quotation marks; write client: '7'",
+      ],
       ['coats: 2', "coats: '2'", "parameters, line 5, coats: '2' given; possible: a number; write coats: 2"],
       [
         'lagging: false',
@@ -78,6 +83,22 @@ describe('in a cell below', () => {
       ],
     ] as const)
       expect(said(use, cell.replace(from, to))).toContain(message);
+  });
+
+  it('the same of one that is handed on under another name, or alone', () => {
+    const take = 'function take(client: string) {}\n';
+    const message = "parameters, line 2, client: 7 given; possible: words in quotation marks; write client: '7'";
+    const number = cell.replace("'R. Example'", '7');
+    for (const use of ['take(parameters.client);', 'const { client: who } = parameters;\ntake(who);'])
+      expect(said(take + use, number)).toBe(message);
+  });
+
+  it('a misspelt name among those that a sheet checks is named where it stands', () => {
+    const check = `function check<P>(given: P, names: (keyof P)[]) {}\ncheck(parameters, ['insideLength']);`;
+    expect(said(check, cell.replace('insideLength', 'insideLenght'))).toBe(
+      'parameters, line 3, insideLenght: there is no such parameter; write insideLength:',
+    );
+    expect(said(check, cell.replace(/ {2}insideLength.*\n/, ''))).toContain('insideLength is missing among them');
   });
 
   it('what is no usual slip is left to the compiler', () => {

@@ -1,14 +1,8 @@
-import { closest, distance } from 'fastest-levenshtein';
 import { bracketSlip } from './bracket-slip.js';
+import type { Complaint } from './complaint.js';
+import { typeSlip } from './type-slip.js';
 import { lineOf, typedValues, withoutNote } from './typed-line.js';
 import { valueSlip } from './value-slip.js';
-
-/** What the compiler says of a cell, as tslab tells it: lines and characters counted from 0. */
-export interface Complaint {
-  start: { line: number; character: number };
-  code: number;
-  messageText: string;
-}
 
 /**
  * Says in one line of plain words what is probably wrong with a cell that the compiler refused, where, and how to write it.
@@ -24,7 +18,7 @@ export function slipIn(cell: string, complaints: readonly Complaint[], parameter
   // Elsewhere a name that is not known is one of a cell above.
   const isPen = /^\s*(?:const|let)\s+parameters\s*=/m.test(cell) || (first.code >= 1000 && first.code < 2000);
   const slip = isPen ? slipOfThePen(cell.split('\n'), first) : undefined;
-  return slip ?? typeSlip(complaints, parameters) ?? notThere(first);
+  return slip ?? typeSlip(cell, complaints, parameters) ?? notThere(first);
 }
 
 function slipOfThePen(lines: string[], first: Complaint): string | undefined {
@@ -97,37 +91,6 @@ function commaMissing(lines: string[], { code, messageText, start }: Complaint, 
   const next = /^(?:'[^']*'|"[^"]*"|[\w.]+)/.exec(text.slice(start.character))?.[0];
   const left = /(?:'[^']*'|"[^"]*"|[\w.]+|[\]}])$/.exec(text.slice(0, start.character).trimEnd())?.[0];
   return next && left && `${lineOf(start.line)}a comma is missing before ${next}; write ${left}, ${next}`;
-}
-
-/** A parameter that another cell misses, or whose kind it cannot use. */
-function typeSlip(complaints: readonly Complaint[], parameters: string): string | undefined {
-  const typed = parameters.split('\n').flatMap((text, line) => typedValues(text).map((each) => ({ ...each, line })));
-  const names = typed.map(({ name }) => name);
-  const [, lacking = ''] = firstMatch(complaints, /^Property '(\w+)' (?:does not exist on type|is missing in type)/);
-  if (lacking && names.length > 0 && !names.includes(lacking)) {
-    const near = typed.find(({ name }) => name === closest(lacking, names));
-    if (near && distance(near.name, lacking) <= 3)
-      return `parameters, ${lineOf(near.line, near.name)}there is no such parameter; write ${lacking}:`;
-    return `parameters: ${lacking} is missing among them; write it with its value, as it was`;
-  }
-  const [, field = ''] = firstMatch(complaints.toReversed(), /^Types of property '(\w+)' are incompatible/);
-  const [, given, wanted = ''] = firstMatch(
-    complaints.toReversed(),
-    /^Type '(\w+)' is not assignable to type '([^']+)'/,
-  );
-  const value = typed.find(({ name }) => name === field);
-  if (!given || !value) return undefined;
-  const isText = /string/.test(wanted) && !/number|boolean/.test(wanted);
-  const [kind, write] = isText
-    ? ['a text', `'${value.value}'`]
-    : [wantedWords(wanted), value.value.replace(/^['"]|['"]$/g, '')];
-  return `parameters, ${lineOf(value.line, field)}${value.value} given; possible: ${kind}; write ${field}: ${write}`;
-}
-
-const wantedWords = (wanted: string) => (/boolean/.test(wanted) ? 'true or false' : 'a number');
-
-function firstMatch(complaints: readonly Complaint[], pattern: RegExp): string[] {
-  return complaints.map(({ messageText }) => pattern.exec(messageText)).find((found) => found) ?? [];
 }
 
 /** A name that a cell above gives, and that has not run. */
