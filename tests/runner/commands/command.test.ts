@@ -3,16 +3,20 @@ import { once } from 'node:events';
 import { cpSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, onTestFinished, test, vi } from 'vitest';
+import { findPacked } from '../../../kernel-helpers/src/runner/find/find-packed.js';
 import { content, recordBytes } from '../../record/setting.js';
-import { commission, pidIn, runs, writePid } from '../setting.js';
+import { commission, pidIn, runs, testFolder, writePid } from '../setting.js';
 
 const root = join(import.meta.dirname, '..', '..', '..');
 
 /** One command of the daybook, in a process of its own. */
-function command(...args: string[]) {
+const command = (...args: string[]) => commandFrom(undefined, ...args);
+
+/** The same, typed in a folder. */
+function commandFrom(folder: string | undefined, ...args: string[]) {
   const child = spawn(process.execPath, [join(root, 'kernel-helpers', 'dist', 'command.js'), ...args], {
     cwd: root,
-    env: { ...process.env, INIT_CWD: undefined },
+    env: { ...process.env, INIT_CWD: folder },
   });
   onTestFinished(() => {
     child.kill('SIGKILL');
@@ -53,7 +57,7 @@ test.each([
     /^piece: "bed" given; possible: box, bookcase, drawer, frame-and-panel, solid-top$/m,
   ],
   [['start', 'tea-chest'], /^"tea-chest" is not possible here; possible: npm start/],
-  [['lab', '--nothing'], /^--nothing is not possible here; possible: npm run lab -- \[--no-browser\]/],
+  [['lab', '--nothing'], /^--nothing is not possible here; possible: npm run lab -- <sheet> \[--no-browser\]/],
 ])('%j is answered with one line that says what is possible', async (args, message) => {
   const { code, said } = await command(...args).end;
   expect(code).toBe(1);
@@ -97,6 +101,31 @@ job.decide('answer', { inputs: {}, results: { answer: 'accepted', date: '2026-02
   expect(readFileSync(join(folder, 'record.jsonl'))).toEqual(record);
   expect(readFileSync(join(folder, 'answer.html'), 'utf8')).toBe('good');
 }, 60_000);
+
+test('a commission worked again says what moved; a sheet that fails leaves its page marked; pack writes it anew', async () => {
+  const open = "import { openCommission } from 'kernel-helpers';\nconst job = openCommission();";
+  const answer = (kind: string) =>
+    `job.decide('answer', { inputs: {}, results: { answer: '${kind}', date: '2026-02-01', reason: '' } });`;
+  const folder = commission({ '01-a.ipynb': [open, answer('declined')] });
+  const rewrite = (...cells: string[]) =>
+    cpSync(join(commission({ '01-a.ipynb': cells }), '01-a.ipynb'), join(folder, '01-a.ipynb'));
+  expect((await command('work', folder).end).said).not.toContain('What moved');
+  rewrite(open, answer('accepted'));
+  const { said } = await command('work', folder).end;
+  expect(said).toMatch(/^ {2}What moved +before +now\n {2}answer +Answer +declined +accepted$/m);
+
+  rewrite(open, answer('declined'));
+  const page = () => readFileSync(join(folder, 'index.html'), 'utf8');
+  cpSync(join(commission({ '02-b.ipynb': ["throw new Error('no glue')"] }), '02-b.ipynb'), join(folder, '02-b.ipynb'));
+  expect((await command('work', folder).end).code).toBe(1);
+  expect(page()).toContain('This page is behind. It shows what was decided up to entry 2. Since then: answer, entry 3');
+
+  const into = testFolder();
+  const packed = await commandFrom(into, 'pack', folder).end;
+  expect(packed.said).toContain('The page of 2026-01-02-footstool was behind; it was written anew');
+  expect(page()).not.toContain('This page is behind');
+  expect(findPacked('footstool.zip', into)).toBe(join(into, '2026-01-02-footstool.zip'));
+}, 120_000);
 
 test('a record that was cut short since it was worked is named, by check and by the next work, and stays as it is', async () => {
   const decide = `const job = openCommission();

@@ -22,6 +22,15 @@ test('a small table, its columns under their heads, at most two figures of a dec
   ]);
 });
 
+test('the same figure in two decisions is told once', () => {
+  const inside = { name: 'Inside', before: '9 in', now: '10 in' };
+  const lines = movedLines([
+    { what: 'brief', moved: [inside] },
+    { what: 'sizing', moved: [inside] },
+  ]);
+  expect(lines.map((line) => line.trim().split(' ')[0])).toEqual(['What', 'brief']);
+});
+
 test('a figure that came or went has nothing on the other side', () => {
   expect(movedLines([{ what: 'surface', moved: [{ name: 'Last play', now: '0.04 in' }] }])[1]).toMatch(
     /none +0\.04 in$/,

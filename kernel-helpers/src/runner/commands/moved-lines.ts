@@ -1,12 +1,17 @@
 import type { MovedDecision } from '../../record/check/what-moved.js';
+import type { MovedFigure } from '../../record/key-figures/moved.js';
 
 /** Of each decision only its first figures: the table is to be taken in at a glance, and the sheets have the others. */
 const ofEach = 2;
 
 /** What moved, as the lines of a small table for the terminal; none when nothing did. */
 export function movedLines(decisions: readonly MovedDecision[]): string[] {
+  const told = new Set<string>();
+  // The inside of a box stands in its brief and in its sizes.
+  const isNews = (figure: MovedFigure) => told.size < told.add(JSON.stringify(figure)).size;
   const rows = decisions.flatMap(({ what, moved }) =>
     moved
+      .filter(isNews)
       .slice(0, ofEach)
       .map(({ name, before = 'none', now = 'none' }, i) => [i === 0 ? what : '', name, before, now]),
   );

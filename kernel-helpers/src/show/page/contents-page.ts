@@ -2,11 +2,25 @@ import { formatMoney } from '../../money/money.js';
 import { referenceOf } from '../../record/decision-row.js';
 import type { CommissionCard } from '../../shop/commission-card.js';
 import type { ShopBook } from '../../shop/shop-book.js';
+import { woodName } from '../../wood/species.js';
 import { escapeHtml } from '../kit/escape.js';
 import { htmlPage } from '../kit/html-page.js';
 import { pageStyle } from './page-style.js';
 import { scrollable } from './scrollable-table.js';
-import { bareShelf, type Shelf, shelfHtml } from './shelf.js';
+import { bareShelf, type Shelf, shelfHtml, titleHtml } from './shelf.js';
+
+const heads = [
+  'Piece',
+  'For',
+  'State',
+  'Promised',
+  'Price',
+  'To watch',
+  'Hours',
+  'Wood and joint',
+  'Begun',
+  'Last entry',
+];
 
 /** A sheet to learn from: a lesson, the sheet to start with, the glossary. */
 export interface LearningSheet {
@@ -32,18 +46,6 @@ export function contentsPage(
   learning: readonly LearningSheet[],
 ): string {
   const rows = [...book.commissions].reverse().map((card) => row(card, shelves.get(card.name) ?? bareShelf));
-  const heads = [
-    'Piece',
-    'For',
-    'State',
-    'Promised',
-    'Price',
-    'To watch',
-    'Hours',
-    'Wood and joint',
-    'Begun',
-    'Last entry',
-  ];
   const table =
     rows.length === 0
       ? '<p>No commission is recorded yet.</p>'
@@ -54,9 +56,12 @@ export function contentsPage(
     style: `${pageStyle(title)}
 body { max-width: 82rem; }
 td { font-size: 0.875rem; }
-td ul { margin: 0; padding-left: 1.1em; }
+td:first-child { min-width: 6.5rem; }
+td.day { white-space: nowrap; }
+tr:has(+ tr > td.shelf) > td { border-bottom: 0; }
+ul.shelf { margin: 0.4em 0; padding-left: 1.1em; columns: 4 11rem; }
 summary { cursor: pointer; }
-@media print { details:not([open]) { display: none; } }
+@media print { tr > td.shelf:has(details:not([open])) { display: none; } }
 `,
     body: `<header>
 <h1>${title}</h1>
@@ -87,7 +92,7 @@ function emptyHtml(names: readonly string[], shelves: ReadonlyMap<string, Shelf>
   const items = names.map((name) => {
     const shelf = shelves.get(name) ?? bareShelf;
     const drafted = shelf.drafts.length > 0 ? `: draft of ${escapeHtml(shelf.drafts.join(', '))}` : '';
-    return `<li>${shelfHtml(name, name, { ...shelf, sheets: [], papers: [] })}${drafted}</li>`;
+    return `<li>${titleHtml(name, name, shelf)}${drafted}</li>`;
   });
   return `<p class="small">Nothing decided yet:</p><ul class="small">${items.join('')}</ul>`;
 }
@@ -102,11 +107,21 @@ function row(card: CommissionCard, shelf: Shelf): string {
     quoted ? formatMoney(quoted.price) : '',
     watches.join('; '),
     hours.filter(Boolean).join(', '),
-    [species, joint].filter(Boolean).join(', '),
+    [species && woodOf(species), joint].filter(Boolean).join(', '),
     date,
-  ].map((text) => `<td>${escapeHtml(text)}</td>`);
-  const title = shelfHtml(name, piece ?? name, shelf);
-  return `<tr><td>${title}</td>${cells.join('')}<td><code>${escapeHtml(referenceOf(head))}</code></td></tr>`;
+  ].map((text) => `<td${/^\d{4}-\d\d-\d\d$/.test(text) ? ' class="day"' : ''}>${escapeHtml(text)}</td>`);
+  const open = shelfHtml(name, shelf);
+  const main = `<tr><td>${titleHtml(name, piece ?? name, shelf)}</td>${cells.join('')}<td><code>${escapeHtml(referenceOf(head))}</code></td></tr>`;
+  return open ? `${main}<tr><td class="shelf" colspan="${heads.length}">${open}</td></tr>` : main;
+}
+
+/** A wood as one says it; by its own name in the record where it was taken out of the woods since. */
+function woodOf(species: string): string {
+  try {
+    return woodName(species);
+  } catch {
+    return species;
+  }
 }
 
 function state({ answer, worked, quoted, lids, behind }: CommissionCard, { drafts }: Shelf): string {

@@ -16,19 +16,23 @@ export interface Shelf {
 /** Nothing to open. */
 export const bareShelf: Shelf = { page: false, sheets: [], papers: [], drafts: [] };
 
-/** A commission's title as the link to its page, and below it, folded, links to each of its sheets and papers. */
-export function shelfHtml(folder: string, title: string, { page, sheets, papers }: Shelf): string {
-  const place = escapeHtml(encodeURIComponent(folder));
-  const link = (address: string, text: string) => `<a href="${place}/${escapeHtml(address)}">${escapeHtml(text)}</a>`;
+/** A commission's title, as the link to its page where it has one. */
+export function titleHtml(folder: string, title: string, { page }: Shelf): string {
+  return page ? link(folder, 'index.html', title) : escapeHtml(title);
+}
+
+/** Links to each of a commission's sheets and papers, folded; nothing where there is none to open. */
+export function shelfHtml(folder: string, { page, sheets, papers }: Shelf): string {
   const items = [
-    ...(page ? sheets.map((name) => link(`index.html#${sheetId(name)}`, asWords(name))) : []),
-    ...papers.map((file) => link(encodeURIComponent(file), paperName(file))),
+    ...(page ? sheets.map((name) => link(folder, `index.html#${sheetId(name)}`, asWords(name))) : []),
+    ...papers.map((file) => link(folder, encodeURIComponent(file), paperName(file))),
   ];
-  const within =
-    items.length > 0
-      ? `<details><summary>Sheets and papers</summary><ul>${items.map((item) => `<li>${item}</li>`).join('')}</ul></details>`
-      : '';
-  return `${page ? link('index.html', title) : escapeHtml(title)}${within}`;
+  if (items.length === 0) return '';
+  return `<details><summary>Sheets and papers</summary><ul class="shelf">${items.map((item) => `<li>${item}</li>`).join('')}</ul></details>`;
+}
+
+function link(folder: string, address: string, text: string): string {
+  return `<a href="${escapeHtml(encodeURIComponent(folder))}/${escapeHtml(address)}">${escapeHtml(text)}</a>`;
 }
 
 /** `bench list`, `lettering (dxf)`. */
