@@ -75,6 +75,21 @@ test('a changed parameter changes the plot, the width to plane and the record', 
   await keepPicture(year, 'lab-changed-plot');
 });
 
+test('the top of the sheet says what was decided, what moved, and what was not run since', async () => {
+  const top = page.locator('.daybook-top');
+  await expect
+    .poll(async () => (await top.textContent())?.replaceAll('\u00a0', ' '), soon)
+    .toMatch(
+      /^Plane to [\d.]+ in\. Decided, entry \d+\.What movedAs decided on \d{4}-\d\d-\d\dNowLid planed to[\d.]+ in[\d.]+ in/,
+    );
+  expect(await top.textContent()).toMatch(/Stock.*not run since.*Quote.*not run since/);
+  await top.scrollIntoViewIfNeeded();
+  await keepPicture(top, 'lab-what-moved');
+  expect(readFileSync(join(folder, 'index.html'), 'utf8')).toMatch(
+    /This page is behind\..*Since then: lid, entry \d+: plane to/,
+  );
+});
+
 test('Ctrl-C ends JupyterLab with its kernels, even one in the middle of a cell', async () => {
   const pidFile = join(folder, 'kernel-pid');
   await writeParameters(

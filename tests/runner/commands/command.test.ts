@@ -46,7 +46,10 @@ test.each([
   [['check', 'x', '--who', 'me'], /^--who is not possible here/],
   [['new'], /^what is being made\? npm run new -- "title"/],
   [['new', '!!!'], /^The title is '!!!'/],
-  [['check', 'x', '--head', '8'], /^--reference is "8"; possible: an entry's number and at least 12 of its letters/],
+  [
+    ['check', 'x', '--reference', '8'],
+    /^--reference is "8"; possible: an entry's number and at least 12 of its letters/,
+  ],
   [['pack'], /^which commission\? npm run pack/],
   [['pack', 'no such thing'], /^there is no commission "no such thing"/],
   [['unpack'], /^which file\? npm run unpack/],
