@@ -200,6 +200,7 @@ export { moistureByMonth, swingFollowed } from './wood/drying/swing-followed.js'
 export { emcFormula, emcValues, equilibriumMoisture, humidityFor } from './wood/emc.js';
 export { coefficientFormula, movement, ringAngleFormula } from './wood/movement.js';
 export { climate } from './wood/place/climates.js';
+export { homeWords } from './wood/place/home-words.js';
 export { allSpecies, species, woodName } from './wood/species.js';
 export { gravityAt12, gravityFromBasicFormula } from './wood/specific-gravity.js';
 export { stiffness, stiffnessFormulas } from './wood/stiffness.js';

@@ -33,7 +33,7 @@ function sheet(name: string) {
 const isTreacherous = (value: unknown) => typeof value === 'boolean' || value === '' || typeof value === 'object';
 
 /** Named values that a helper reads by the sheet's own name for them; held by its own test. */
-const readByName = new Set(['shop', 'house', 'readings', 'decided']);
+const readByName = new Set(['shop', 'house', 'readings', 'ownPlace', 'decided']);
 
 describe.each(names)('%s', (name) => {
   const { parameters, check } = sheet(name);

@@ -2,7 +2,7 @@ import { PassThrough } from 'node:stream';
 import { describe, expect, it } from 'vitest';
 import { askBrief } from '../../../kernel-helpers/src/runner/commands/ask-brief.js';
 
-const box = { piece: 'box', today: '2026-11-27' };
+const box = { piece: 'box', today: '2026-11-27', promised: '2027-01-22' };
 const ctrlC = '\u0003';
 const ctrlU = '\u0015';
 

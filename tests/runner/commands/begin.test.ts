@@ -71,3 +71,17 @@ it('a commission whose questions are broken off leaves nothing behind', async ()
   expect(said).toBe('Nothing was made.');
   expect(existsSync(folder) || readdirSync(root).length > 0).toBe(false);
 });
+
+it('a promise is offered for a day on which the shop works, by its card', async () => {
+  const input = Object.assign(new PassThrough(), { isTTY: true, setRawMode: () => undefined });
+  const output = Object.assign(new PassThrough(), { columns: 100, rows: 40, isTTY: true });
+  let shown = '';
+  output.on('data', (text) => {
+    shown += text;
+    if (/Enter for 2027-/.test(shown)) setTimeout(() => input.write('\u0003'), 5);
+  });
+  const { promised, ...known } = whole;
+  await begun(known, { terminal: { input, output } });
+  // Eight weeks on is a Friday; the usual shop works on Monday, Tuesday and Thursday.
+  expect(shown).toContain('When is it promised for? (Enter for 2027-01-25)');
+});

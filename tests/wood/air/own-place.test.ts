@@ -42,6 +42,7 @@ describe("a place of the maker's own", () => {
 
   it.each<[object | string, string]>([
     ['Leadville', 'ownPlace: "Leadville" given; possible: \'\' for a place of the list, or its months in braces'],
+    [null as never, "ownPlace: null given; possible: '' for a place of the list"],
     [{}, 'ownPlace, temperature: nothing given; possible: twelve numbers'],
     [{ temperature }, 'ownPlace, humidity: nothing given; possible: twelve numbers'],
     [

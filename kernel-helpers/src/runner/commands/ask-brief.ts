@@ -1,7 +1,6 @@
 import type { Readable, Writable } from 'node:stream';
 import { isCancel, select, text } from '@clack/prompts';
 import type { BegunWith } from '../../record/begun/begun-with.js';
-import { eightWeeksOn } from '../../time/eight-weeks.js';
 import { type BriefQuestion, briefQuestions } from './brief-questions.js';
 import { answered } from './read-facts.js';
 
@@ -18,17 +17,18 @@ export interface Terminal {
  * @param known  what was given already: not asked
  * @param commission.piece  what it is
  * @param commission.today  ISO day it is begun
+ * @param commission.promised  ISO day that is offered for the promise
  * @returns all that is known; undefined when it was broken off with Ctrl-C
  */
 export async function askBrief(
   known: BegunWith,
-  { piece, today }: { piece: string; today: string },
+  { piece, today, promised }: { piece: string; today: string; promised: string },
   terminal: Terminal = {},
 ): Promise<BegunWith | undefined> {
   let facts = known;
   for (const question of briefQuestions) {
     if (isAnswered(question, facts) || (question.ofBoxes && piece !== 'box')) continue;
-    const typed = await asked(question, today, terminal);
+    const typed = await asked(question, { today, promised }, terminal);
     if (typed === undefined) return undefined;
     if (typed.trim() !== '') facts = { ...facts, ...answered(question, typed, today) };
   }
@@ -43,13 +43,17 @@ function isAnswered({ option }: BriefQuestion, facts: BegunWith): boolean {
   return facts[option as keyof BegunWith] !== undefined;
 }
 
-async function asked(question: BriefQuestion, today: string, terminal: Terminal): Promise<string | undefined> {
+async function asked(
+  question: BriefQuestion,
+  { today, promised }: { today: string; promised: string },
+  terminal: Terminal,
+): Promise<string | undefined> {
   const { option, asks: message, example } = question;
   if (option === 'joint') {
     const joint = await select({ ...terminal, message, options: joints });
     return isCancel(joint) ? undefined : joint;
   }
-  const usual = option === 'promised' ? eightWeeksOn(today) : option === 'personal' ? 'plain' : undefined;
+  const usual = option === 'promised' ? promised : option === 'personal' ? 'plain' : undefined;
   const typed = await text({
     ...terminal,
     message: usual ? `${message} (Enter for ${usual})` : `${message} (Enter to leave it open)`,

@@ -1,6 +1,10 @@
+import { join } from 'node:path';
 import { type BriefFact, briefFacts } from '../../piece/brief.js';
 import type { BegunWith } from '../../record/begun/begun-with.js';
 import { newCommission } from '../../record/new-commission.js';
+import { cardName, keptCard } from '../../record/shop-card/card-file.js';
+import { usualShop } from '../../record/shop-card/shop-card.js';
+import { eightWeeksOn } from '../../time/eight-weeks.js';
 import type { Terminal } from './ask-brief.js';
 import { factsGiven } from './read-facts.js';
 
@@ -30,7 +34,9 @@ export async function begin({ root, templates, title, today, values, terminal, s
   let facts: BegunWith | undefined = given;
   if (terminal) {
     const { askBrief } = await import('./ask-brief.js');
-    facts = await askBrief(given, { piece, today }, terminal);
+    const { hours, closed } = keptCard(join(root, 'data', cardName)) ?? usualShop();
+    const promised = eightWeeksOn(today, { hours, closed });
+    facts = await askBrief(given, { piece, today, promised }, terminal);
     if (!facts) {
       say('Nothing was made.');
       return false;

@@ -96,7 +96,8 @@ export function nearestPlaces(town: Town, places: readonly NamedPlace[]): NearPl
  */
 export function standsFor(typed: string, place: NamedPlace): string | undefined {
   const said = readPlace(typed);
-  if (typed.trim() === place.id || said.some((each) => isCalled(place, each))) return undefined;
+  if (place.id === 'own-place' || typed.trim() === place.id || said.some((each) => isCalled(place, each)))
+    return undefined;
   const town = said.map(townsCalled).find(({ length }) => length === 1)?.[0];
   return town && nearestPlaces(town, [place])[0]?.words;
 }
