@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { commissionCard } from '../../../kernel-helpers/src/record/shop-card/commission-card.js';
+import { commissionCard, takeCardAnew } from '../../../kernel-helpers/src/record/shop-card/commission-card.js';
 import { usualShop } from '../../../kernel-helpers/src/record/shop-card/shop-card.js';
 import { memoryStore } from '../../../kernel-helpers/src/record/store/memory-store.js';
 
@@ -51,5 +51,15 @@ describe('what a sheet takes from the shop card', () => {
     const { card, store } = cardOf({ keep: false });
     card.take({}, ['kerf']);
     expect(store.shopCard.copy()).toBeUndefined();
+  });
+});
+
+describe('the shop card taken as it is now', () => {
+  it('takes the place of the copy, and says what differs', () => {
+    const store = memoryStore({ shopCard: { ...usualShop(), hourlyRate: 46 } }).shopCard;
+    store.keep({ ...usualShop(), hourlyRate: 40 });
+    expect(takeCardAnew(store)).toEqual([{ field: 'hourly rate', before: '40', now: '46' }]);
+    expect(store.copy()?.hourlyRate).toBe(46);
+    expect(takeCardAnew(store)).toEqual([]);
   });
 });

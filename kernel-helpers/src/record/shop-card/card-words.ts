@@ -1,3 +1,6 @@
+import { differences } from '../chain/differences.js';
+import type { ShopCard } from './shop-card.js';
+
 /** A field's value as a maker would write it: `1/8 in`, `P80, P100`, `widest 8 in, least length 12 in`. */
 export function cardWords(value: unknown): string {
   if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(cardWords).join(', ');
@@ -16,4 +19,18 @@ export function fieldWords(field: string): string {
     .replace(/TemperatureC$/, ' °C')
     .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
     .replace(' °c', ' °C');
+}
+
+/** One field of a card before and after a change, in words. */
+export interface CardMove {
+  field: string;
+  before: string;
+  now: string;
+}
+
+/** What differs between two cards, in the order of their fields. */
+export function cardMoves(before: ShopCard, now: ShopCard): CardMove[] {
+  return (Object.keys(now) as (keyof ShopCard)[])
+    .filter((field) => differences(before[field], now[field], field).length > 0)
+    .map((field) => ({ field: fieldWords(field), before: cardWords(before[field]), now: cardWords(now[field]) }));
 }

@@ -1,5 +1,5 @@
 import { differences } from '../chain/differences.js';
-import { cardWords, fieldWords } from './card-words.js';
+import { type CardMove, cardMoves, cardWords, fieldWords } from './card-words.js';
 import { type ShopCard, usualShop, withOwn } from './shop-card.js';
 
 /** The shop card: the shop's own, and the commission's copy of it. */
@@ -74,4 +74,18 @@ export function commissionCard(from: {
       return picked;
     },
   };
+}
+
+/**
+ * Takes the shop's card as it is now in place of a commission's copy.
+ *
+ * @returns what differs from the copy it had
+ * @throws ShopError  a card that cannot be read or kept; the copy is then as it was
+ * @internal
+ */
+export function takeCardAnew(store: CardStore): CardMove[] {
+  const now = store.own() ?? usualShop();
+  const before = store.copy();
+  store.keep(now);
+  return before ? cardMoves(before, now) : [];
 }

@@ -1,13 +1,12 @@
-import { differences } from '../chain/differences.js';
 import { keepCard, keptCard, shopCardPath } from './card-file.js';
-import { cardWords, fieldWords } from './card-words.js';
+import { type CardMove, cardMoves } from './card-words.js';
 import { readShopCard, type ShopCard, usualShop } from './shop-card.js';
 
 /** A card that was looked at and, if asked for, kept. */
 export interface KeptCard {
   card: ShopCard;
   /** What differs from the card kept before, or from the usual one where there was none: field, before, now; in words. */
-  moved: { field: string; before: string; now: string }[];
+  moved: CardMove[];
   /** What became of it, in a sentence. */
   note: string;
 }
@@ -28,9 +27,7 @@ export function keepShopCard(
   const path = shopCardPath(folder);
   const kept = keptCard(path);
   const before = kept ?? usualShop();
-  const moved = (Object.keys(card) as (keyof ShopCard)[])
-    .filter((field) => differences(before[field], card[field], field).length > 0)
-    .map((field) => ({ field: fieldWords(field), before: cardWords(before[field]), now: cardWords(card[field]) }));
+  const moved = cardMoves(before, card);
   if (!keep) return { card, moved, note: 'Looked over and not kept: set keep: true and run the sheet again.' };
   keepCard(path, card);
   const same = kept !== undefined && moved.length === 0;

@@ -48,6 +48,7 @@ const runs: Record<string, (typed: Arguments, command: Command) => Promise<numbe
           folder: commissionFolder(command, given),
           who: values.who,
           decide: said.has('decide'),
+          card: said.has('card'),
           all: said.has('all'),
         }),
       values,

@@ -52,6 +52,7 @@ export const commands: readonly Command[] = [
       { name: 'who', value: 'name', does: 'who decides, for the record; who is logged in when left out' },
       { name: 'decide', does: 'decides what the sheets only draft, each one' },
       { name: 'all', does: 'runs every sheet, moved or not' },
+      { name: 'card', does: 'takes the shop card as it is now; a commission keeps the one it began with' },
     ],
   },
   {

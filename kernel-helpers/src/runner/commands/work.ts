@@ -10,6 +10,8 @@ import { whatMoved } from '../../record/check/what-moved.js';
 import { isIn, knownHead, knownHeadsName, noteHead } from '../../record/known-heads.js';
 import { ownSpeciesVersions } from '../../record/own/own-species.js';
 import { markPage, pageName } from '../../record/page-behind.js';
+import type { CardMove } from '../../record/shop-card/card-words.js';
+import { takeCardAnew } from '../../record/shop-card/commission-card.js';
 import { readDrafts } from '../../record/store/drafts-file.js';
 import { folderStore } from '../../record/store/folder-store.js';
 import { takeOver } from '../../record/store/staged-store.js';
@@ -34,6 +36,8 @@ export interface WorkOptions {
   who?: string;
   /** Decides what sheets only draft as well. */
   decide?: boolean;
+  /** Takes the shop card as it is now in place of the commission's copy. */
+  card?: boolean;
   /** Whether sheets for which nothing has moved run too. */
   all?: boolean;
   signal?: AbortSignal;
@@ -52,6 +56,7 @@ export async function work({
   seconds,
   who,
   decide,
+  card,
   all = false,
   signal,
   progress,
@@ -69,6 +74,7 @@ export async function work({
   const { setAside } = appendEntry(folder, () => undefined);
   if (setAside) progress.line(setAsideText(setAside));
   const store = folderStore(folder);
+  if (card) progress.line(cardText(takeCardAnew(store.shopCard)));
   const stand = () => ({ entries: soundEntries(folder), drafts: readDrafts(folder) });
   const stood = stand();
   const now = {
@@ -146,4 +152,9 @@ export async function work({
 function drafted(folder: string, uses: Uses = {}): boolean {
   const own = ownDecisions(uses);
   return readDrafts(folder).some(({ what }) => own.includes(what));
+}
+
+function cardText(moves: CardMove[]): string {
+  const said = moves.map(({ field, before, now }) => `${field} ${now} (was ${before})`).join('; ');
+  return said ? `The shop card is taken as it is now: ${said}.` : 'The shop card has not changed since it was taken.';
 }
