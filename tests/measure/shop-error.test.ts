@@ -1,6 +1,6 @@
 import { inspect } from 'node:util';
 import { describe, expect, it } from 'vitest';
-import { placeText, written } from '../../kernel-helpers/src/measure/refused.js';
+import { placeText, written } from '../../kernel-helpers/src/measure/refused/refused.js';
 import { refusal, ShopError, within } from '../../kernel-helpers/src/measure/shop-error.js';
 
 const possible = 'possible: 1/4 in to 1 1/2 in';

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { placeText } from '../../kernel-helpers/src/measure/refused.js';
+import { placeText } from '../../kernel-helpers/src/measure/refused/refused.js';
 import { ShopError } from '../../kernel-helpers/src/measure/shop-error.js';
 import { sheetInProcess } from './sheet-in-process.js';
 

@@ -1,7 +1,7 @@
 import { distance } from 'fastest-levenshtein';
 import * as z from 'zod';
 import { valueAt } from './parameters.js';
-import { placeText, written } from './refused.js';
+import { placeText, written } from './refused/refused.js';
 import { ShopError } from './shop-error.js';
 
 /** The entries of a data file, read and checked when they are first asked for. @internal */

@@ -1,7 +1,7 @@
 import { closest, distance } from 'fastest-levenshtein';
 import * as z from 'zod';
 import { formatLength, parseLength } from './length.js';
-import { placeText } from './refused.js';
+import { placeText } from './refused/refused.js';
 import { refusal, ShopError } from './shop-error.js';
 
 /**

@@ -1,5 +1,5 @@
-import { placeText, type Refused, refusedIn, written } from './refused.js';
-import { typedPaths, wordsIn } from './typed-name.js';
+import { placeText, type Refused, refusedIn, written } from './refused/refused.js';
+import { typedPaths, wordsIn } from './refused/typed-name.js';
 
 /**
  * The one error of ours: a single line in shop language that names the field, what was given and what is possible.

@@ -10,7 +10,10 @@ import type { Entry, Head } from './chain/entry.js';
 import { soundEntries } from './chain/record-file.js';
 
 /** The shop's own book of where each record ended when it was last seen: beside the commissions' folders, not in them. */
-export const knownHeadsName = 'known-heads.json';
+export const knownHeadsName = 'last-entries.json';
+
+/** What it was called at first: read until the book is written anew. */
+const firstName = 'known-heads.json';
 
 const shape = z.record(z.string(), z.object({ seq: z.int().positive(), hash: z.string().regex(/^[0-9a-f]{64}$/) }));
 
@@ -64,8 +67,9 @@ function bookOf(folder: string): string {
   return join(dirname(folder), knownHeadsName);
 }
 
-function read(book: string): Record<string, Head> {
-  if (!existsSync(book)) return {};
+function read(named: string): Record<string, Head> {
+  const book = [named, join(dirname(named), firstName)].find((each) => existsSync(each));
+  if (!book) return {};
   let text: string;
   try {
     text = readFileSync(book, 'utf8');

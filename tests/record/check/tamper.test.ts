@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -91,6 +91,17 @@ describe('a record that somebody changed', () => {
     expect([...kinds].sort()).toEqual(Object.keys(edits).sort());
   });
 
+  it('is found from a shop book that still has its first name, which goes on under the new one', () => {
+    const folder = commissionFolder();
+    writeFileSync(join(folder, 'record.jsonl'), whole);
+    noteHead(folder);
+    renameSync(join(folder, '..', knownHeadsName), join(folder, '..', 'known-heads.json'));
+    const known = knownHead(folder);
+    expect(known?.seq).toBe(5);
+    writeFileSync(join(folder, 'record.jsonl'), joined(lines.slice(0, 3)));
+    expect(checkCommission(folder).faults[0]?.problem).toContain('the end of the record was cut off');
+  });
+
   it('is found without anyone typing the reference, when the shop book has it', () => {
     const folder = commissionFolder();
     writeFileSync(join(folder, 'record.jsonl'), whole);
@@ -140,6 +151,6 @@ describe("the shop's own book of where records end", () => {
   it('is refused when somebody spoilt it', () => {
     const folder = commissionFolder();
     writeFileSync(join(folder, '..', knownHeadsName), '{"2026-03-12-blanket-box": {"seq": 1}}');
-    expect(() => knownHead(folder)).toThrow(/known-heads\.json: it is not as the daybook wrote it\. Put back a copy/);
+    expect(() => knownHead(folder)).toThrow(/last-entries\.json: it is not as the daybook wrote it\. Put back a copy/);
   });
 });

@@ -138,7 +138,7 @@ job.decide('answer', { inputs: {}, results: { answer: 'accepted', date: '2026-02
     '02-b.ipynb': ["import { openCommission } from 'kernel-helpers';", decide.replace('accepted', 'declined')],
   });
   expect((await command('work', folder).end).code).toBe(0);
-  expect(JSON.parse(readFileSync(join(folder, '..', 'known-heads.json'), 'utf8'))).toMatchObject({
+  expect(JSON.parse(readFileSync(join(folder, '..', 'last-entries.json'), 'utf8'))).toMatchObject({
     '2026-01-02-footstool': { seq: 2 },
   });
   const record = join(folder, 'record.jsonl');
@@ -152,7 +152,7 @@ job.decide('answer', { inputs: {}, results: { answer: 'accepted', date: '2026-02
   const work = await command('work', folder).end;
   expect(work.code).toBe(1);
   expect(work.said).toMatch(
-    /does not hold entry 2 as known-heads\.json knows it: its end was cut off, or it was written anew/,
+    /does not hold entry 2 as last-entries\.json knows it: its end was cut off, or it was written anew/,
   );
   expect(readFileSync(record, 'utf8')).toBe(`${first}\n`);
 }, 60_000);
