@@ -44,7 +44,7 @@ test('run as it stands, changed as it says, and spoilt as it says, the sheet to 
 });
 
 test('the small commission that it proposes is worked from brief to record without a stop', () => {
-  expect(prose).toContain("at `insideLength` write `'8 in'`");
+  expect(prose).toContain('for the inside answer `8 x 6 1/4 x 4 in`');
   const { folder, remove } = templateCommission();
   try {
     changeParameter(folder, '01-brief.ipynb', "insideLength: '9 1/2 in'", "insideLength: '8 in'");

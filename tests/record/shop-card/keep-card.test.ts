@@ -40,7 +40,7 @@ describe('the shop card, as the sheet of the shop keeps it', () => {
   it('that somebody broke by hand is named by file, line and field, and left as it is', () => {
     writeFileSync(file(), '{\n  "hourlyRate": 40,\n  "kerf": "3 in"\n}\n');
     expect(() => keepFrom({}, true)).toThrow(
-      /^data\/shop\.json, line 3, kerf: "3 in" given; possible: 0 in to 1\/2 in/,
+      /^data\/shop\.json, line 3, kerf: "3 in" given; possible: 1\/64 in to 1\/2 in/,
     );
     expect(readFileSync(file(), 'utf8')).toContain('"3 in"');
   });

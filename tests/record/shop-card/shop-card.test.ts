@@ -15,7 +15,7 @@ describe('a shop card', () => {
 
   it('a figure that is not possible is refused in one line: field, value, what is possible', () => {
     expect(() => readShopCard({ kerf: '3 in' })).toThrow(
-      'kerf: "3 in" given; possible: 0 in to 1/2 in (what the saw takes)',
+      'kerf: "3 in" given; possible: 1/64 in to 1/2 in (what the saw takes)',
     );
     expect(() => readShopCard({ planer: { ...usualShop().planer, widest: 'wide' } })).toThrow(
       /^planer, widest: "wide" given; .*possible: /,
@@ -39,7 +39,7 @@ describe('a shop card', () => {
   });
 
   it('what is said otherwise is refused by its place in the sheet', () => {
-    expect(() => withOwn(usualShop(), { kerf: -1 })).toThrow('shop, kerf: -1 given; possible: 0 in to 1/2 in');
+    expect(() => withOwn(usualShop(), { kerf: -1 })).toThrow('shop, kerf: -1 given; possible: 1/64 in to 1/2 in');
     expect(() => withOwn(usualShop(), { kerv: '1/8 in' })).toThrow(
       'kerv: there is no such parameter; the nearest is kerf',
     );
