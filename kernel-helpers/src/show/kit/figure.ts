@@ -1,5 +1,5 @@
-import { toBase64 } from '../../measure/base64.js';
 import { ShopError } from '../../measure/shop-error.js';
+import { toBase64 } from './base64.js';
 import type { DisplayItem } from './display.js';
 import { escapeHtml, wordsHtml } from './escape.js';
 

@@ -1,5 +1,5 @@
-import { fromBase64 } from '../../measure/base64.js';
 import { ShopError } from '../../measure/shop-error.js';
+import { fromBase64 } from './base64.js';
 import type { DisplayItem } from './display.js';
 
 const picture = /src="data:image\/svg\+xml;base64,([A-Za-z0-9+/=]+)"/;

@@ -1,4 +1,4 @@
-import { toBase64 } from '../../measure/base64.js';
+import { toBase64 } from '../kit/base64.js';
 import { escapeHtml } from '../kit/escape.js';
 import { mathHtml, withoutMathMarks } from './math.js';
 import { proseHtml } from './prose.js';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { fromBase64, toBase64 } from '../../kernel-helpers/src/measure/base64.js';
+import { fromBase64, toBase64 } from '../../../kernel-helpers/src/show/kit/base64.js';
 
 it('is the base64 of UTF-8, as Node writes and reads it', () => {
   fc.assert(
