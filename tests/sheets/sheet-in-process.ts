@@ -30,7 +30,9 @@ export function sheetInProcess(file: string): SheetInProcess {
     given: object,
     parameters: object,
   ) => Promise<void>;
-  const openCommission = () => helpers.openCommission({ folder: dirname(file), notify: () => {} });
+  // What a stop keeps out of the record is not what cannot be.
+  const openCommission = () =>
+    Object.assign(helpers.openCommission({ folder: dirname(file), notify: () => {} }), { decide: () => {} });
   return {
     parameters: JSON.parse(JSON.stringify(read)),
     run: (parameters) => sheet({ ...helpers, openCommission, show: () => {} }, parameters),
