@@ -65,7 +65,8 @@ test('a changed parameter changes the plot, the width to plane and the record', 
   expect(await sheetText()).toContain(widthBefore);
 
   const cell = readNotebook(sheet).cells.find(({ metadata }) => metadata.tags?.includes('parameters'));
-  await writeParameters(cell?.source.replace('ringAngle: 20,', 'ringAngle: 80,') ?? '');
+  const asked = cell?.source.replace('ringAngle: 20,', 'ringAngle: 80,').replace('decided: false', 'decided: true');
+  await writeParameters(asked ?? '');
   await page.getByRole('menuitem', { name: 'Run', exact: true }).click();
   await page.getByRole('menuitem', { name: 'Run All Cells', exact: true }).click();
 
