@@ -1,6 +1,6 @@
 /**
  * `npm run bench [-- --rounds 5]`: how long the maker waits, as medians over some rounds. The whole commission is run by
- * turns by our runner and by Jupyter's own nbclient, so that both meet the same machine.
+ * turns by our runner and by Jupyter's own nbclient, so that both meet the same machine; then with one parameter changed.
  */
 import { spawnSync } from 'node:child_process';
 import { readdirSync } from 'node:fs';
@@ -12,7 +12,7 @@ import { startKernel } from '../../kernel-helpers/src/runner/kernel/start-kernel
 import { pythonEnvironment } from '../../kernel-helpers/src/runner/lab/python-environment.js';
 import { readNotebook } from '../../kernel-helpers/src/runner/sheets/notebook.js';
 import { codeCells } from '../../kernel-helpers/src/runner/sheets/run-sheet.js';
-import { root, templateCommission } from '../sheets/setting.js';
+import { changeParameter, root, templateCommission } from '../sheets/setting.js';
 
 const rounds = Number(parseArgs({ options: { rounds: { type: 'string', default: '5' } } }).values.rounds);
 const lidSheet = '04-lid-through-the-year.ipynb';
@@ -46,6 +46,14 @@ async function whole(program: string, args: (folder: string) => string[], env = 
   }
 }
 
+/** From one parameter changed in a commission that was worked to its new page. */
+async function afterChange(folder: string, file: string, from: string, to: string): Promise<number> {
+  if (from !== to) changeParameter(folder, file, from, to);
+  const { seconds, result } = await timed(() => spawnSync(process.execPath, [command, 'work', folder], { cwd: root }));
+  if (result.status !== 0) throw new Error(String(result.stdout) + result.stderr);
+  return seconds;
+}
+
 const environment = await pythonEnvironment(root, console.log);
 const worked = templateCommission();
 const command = join(root, 'kernel-helpers', 'dist', 'command.js');
@@ -65,6 +73,9 @@ const first: number[] = [];
 const redrawn: number[] = [];
 const changed: number[] = [];
 const ours: number[] = [];
+const untouched: number[] = [];
+const last: number[] = [];
+const brief: number[] = [];
 const theirs: number[] = [];
 let kernelPeak = 0;
 let runnerPeak = 0;
@@ -87,6 +98,11 @@ for (let round = 0; round < rounds; round++) {
   const us = await whole(process.execPath, (folder) => ['--import', tellPeak, command, 'work', folder, '--decide']);
   ours.push(us.seconds);
   runnerPeak = Math.max(runnerPeak, Number(us.said.match(/^peak (\d+)$/m)?.[1]) / 1024);
+  const depth = (sixteenths: number) => `insideDepth: '${4 + sixteenths / 16} in'`;
+  const begin = (days: number) => `start: '2027-01-${String(4 + days).padStart(2, '0')}'`;
+  brief.push(await afterChange(worked.folder, '01-brief.ipynb', depth(round), depth(round + 1)));
+  untouched.push(await afterChange(worked.folder, '01-brief.ipynb', '', ''));
+  last.push(await afterChange(worked.folder, '10-days-and-record.ipynb', begin(round), begin(round + 1)));
   const them = await whole(environment.python, (folder) => [nbclient, folder, ...files], {
     ...environment.variables,
     COMMISSION_DECIDE: '1',
@@ -106,6 +122,10 @@ line("Changed parameter to the lid's year redrawn", seconds(redrawn));
 line(`Changed parameter to new result: all ${shown.length} cells of the lid`, seconds(changed));
 line(`Whole commission of ${files.length} sheets, our runner`, seconds(ours));
 line(`Whole commission of ${files.length} sheets, nbclient`, seconds(theirs));
+line('From a changed parameter of sheet 01 to a new page', seconds(brief));
+line('The same against a whole run', (median(brief) / median(ours)).toFixed(2));
+line('From a changed parameter of sheet 10 to a new page', seconds(last));
+line('Worked again with nothing changed', seconds(untouched));
 line('Our runner against nbclient', (median(ours) / median(theirs)).toFixed(2));
 line('Peak memory of a kernel', `${kernelPeak.toFixed(0)} MB`);
 line('Peak memory of the runner', `${runnerPeak.toFixed(0)} MB`);
