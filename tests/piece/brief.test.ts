@@ -52,7 +52,7 @@ describe('a brief', () => {
 
   it('names all that is still open, in one line', () => {
     expect(() => readBrief({ ...asked, ...inside, client: '', promised: ' ', insideDepth: '' })).toThrow(
-      'The brief is not whole yet; still to be filled in among its parameters: client (who it is for); promised (the day it is promised for); insideDepth (clear depth under the lid)',
+      'The brief is not whole yet; still to be filled in among its parameters: client, promised, insideDepth',
     );
   });
 

@@ -154,10 +154,9 @@ export function readFact(fact: BriefFact, typed: string): unknown {
 }
 
 function refuseOpen(facts: object): void {
-  const open = Object.entries(facts).filter(
-    ([fact, typed]) => fact in briefFacts && typeof typed === 'string' && typed.trim() === '',
+  const open = Object.entries(facts).flatMap(([fact, typed]) =>
+    fact in briefFacts && typeof typed === 'string' && typed.trim() === '' ? [fact] : [],
   );
-  const asked = open.map(([fact]) => `${fact} (${briefFacts[fact as BriefFact]})`);
-  if (asked.length > 0)
-    throw new ShopError(`The brief is not whole yet; still to be filled in among its parameters: ${asked.join('; ')}`);
+  if (open.length > 0)
+    throw new ShopError(`The brief is not whole yet; still to be filled in among its parameters: ${open.join(', ')}`);
 }

@@ -39,7 +39,7 @@ describe('a commission begun with options', () => {
   it('says which facts are still open', async () => {
     const { said } = await begun({ client: 'Ann Example', inside: '13 x 8 x 5' });
     expect(said).toContain(
-      'fill in what is still open: the day it is promised for; the wood, such as walnut; the corner joint; how it is made personal',
+      'fill in what is still open: the day it is promised for; the wood; the corner joint; how it is made personal; the place it will live at.',
     );
     expect((await begun({ piece: 'bookcase' })).said).not.toContain('the corner joint');
   });

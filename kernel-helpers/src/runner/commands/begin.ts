@@ -60,5 +60,5 @@ function openFacts(facts: BegunWith, piece: string): string[] {
   const known: readonly BriefFact[] = ['piece', 'units', ...(piece === 'box' ? [] : ofBoxes)];
   return (Object.keys(briefFacts) as BriefFact[])
     .filter((fact) => !known.includes(fact) && facts[fact as keyof BegunWith] === undefined)
-    .map((fact) => briefFacts[fact]);
+    .map((fact) => briefFacts[fact].replace(/(;|, such as).*/, ''));
 }
