@@ -57,6 +57,7 @@ export { drawnSolidTop } from './piece/solid-top/drawn-solid-top.js';
 export { sizeSolidTop } from './piece/solid-top/solid-top.js';
 // record/
 export { checkCommission } from './record/check/check.js';
+export { referenceOf } from './record/decision-row.js';
 export { typeface } from './record/own/typeface-file.js';
 export { daysDecision, grooveDecision, lidDecision, stockDecision } from './record/results/decided.js';
 export { surfaceDecision } from './record/results/surface-decision.js';
