@@ -102,9 +102,19 @@ const pieceBrief = z.strictObject(common);
 const ofBoxes = { insideLength: true, insideWidth: true, insideDepth: true, joint: true } as const;
 const namedOfBoxes = (brief: object) => Object.keys(ofBoxes).filter((field) => field in brief).length;
 
+/** As a record holds it, which may be of another daybook. */
+const recordedHouse = z.looseObject({
+  heatTo: z.number().optional(),
+  coolTo: z.number().optional(),
+  coilDewPoint: z.number().optional(),
+  livedIn: z.string().optional(),
+  humidifyTo: z.number().optional(),
+  dehumidifyTo: z.number().optional(),
+});
+
 /** A box's brief has its inside sizes and its joint, all of them; that of any other piece has none. @internal */
 export const briefSchema = boxBrief
-  .extend({ home: z.union([common.home, ownClimate]) })
+  .extend({ home: z.union([common.home, ownClimate]), house: recordedHouse.optional() })
   .partial(ofBoxes)
   .loose()
   .refine((brief) => [0, Object.keys(ofBoxes).length].includes(namedOfBoxes(brief)), {
