@@ -25,7 +25,17 @@ export function begunParameters(
   const open = { client: '', promised: '', species: '', joint: '', personal: '', home: '' };
   const sizes = { insideLength: '', insideWidth: '', insideDepth: '' };
   const days = { today: date, date, start: isoDay(nextMonday(dayNumber(date))) };
-  return { piece: title, ...open, ...sizes, ...brief, text: letters, fittingMoisture: '', boards: [], sheets: [], ...days };
+  return {
+    piece: title,
+    ...open,
+    ...sizes,
+    ...brief,
+    text: letters,
+    fittingMoisture: '',
+    boards: [],
+    sheets: [],
+    ...days,
+  };
 }
 
 /** A text without what is said of the demonstration alone: that its names, boards and prices are invented. @internal */

@@ -1,24 +1,24 @@
 import { differences } from '../chain/differences.js';
 import type { ShopCard } from './shop-card.js';
 
-/** A field's value as a maker would write it: `1/8 in`, `P80, P100`, `widest 8 in, least length 12 in`. */
+/** A field's value as a maker would write it: `1/8 in`, `P80, P100`, `(least length 12 in, widest 8 in)`. */
 export function cardWords(value: unknown): string {
   if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(cardWords).join(', ');
   if (typeof value === 'object' && value !== null)
-    return Object.entries(value)
+    return `(${Object.entries(value)
       .map(([field, each]) => `${fieldWords(field)} ${cardWords(each)}`)
-      .join(', ');
+      .join(', ')})`;
   if (value === '') return 'none';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return String(value);
 }
 
+/** Fields whose names say less, or more, than the maker would. */
+const called: Record<string, string> = { shopTemperatureC: '°C', shopHumidity: 'humidity', air: 'air of the shop' };
+
 /** A field's name in words: `hand saw kerf`. */
 export function fieldWords(field: string): string {
-  return field
-    .replace(/TemperatureC$/, ' °C')
-    .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
-    .replace(' °c', ' °C');
+  return called[field] ?? field.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }
 
 /** One field of a card before and after a change, in words. */
