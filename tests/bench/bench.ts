@@ -58,7 +58,9 @@ const environment = await pythonEnvironment(root, console.log);
 const worked = templateCommission();
 const command = join(root, 'kernel-helpers', 'dist', 'command.js');
 const tellPeak = `data:text/javascript,process.on('exit',()=>console.error('peak',process.resourceUsage().maxRSS))`;
-const files = readdirSync(worked.folder).sort();
+const files = readdirSync(worked.folder)
+  .filter((file) => file.endsWith('.ipynb'))
+  .sort();
 const nbclient = join(root, 'tests', 'sheets', 'run_with_nbclient.py');
 
 spawnSync(process.execPath, [command, 'work', worked.folder, '--decide'], { cwd: root });

@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { cpSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, onTestFinished, test, vi } from 'vitest';
 import { findPacked } from '../../../kernel-helpers/src/runner/find/find-packed.js';
@@ -129,6 +129,17 @@ test('a commission worked again says what moved; a sheet that fails leaves its p
   expect(page()).not.toContain('This page is behind');
   expect(findPacked('footstool.zip', into)).toBe(join(into, '2026-01-02-footstool.zip'));
 }, 120_000);
+
+test('a draft with a paper is unchanged when it is worked again, and runs again when its paper is gone', async () => {
+  const open = "import { openCommission } from 'kernel-helpers';\nconst job = openCommission();";
+  const draft = `job.save('answer.html', '<html><head></head><body>yes</body></html>');
+job.decide('answer', { inputs: { decided: false }, results: { answer: 'accepted', date: '2026-02-01', reason: '' } });`;
+  const folder = commission({ '01-a.ipynb': [open, draft] });
+  expect((await command('work', folder).end).said).toMatch(/01-a .*\(draft\)\n/);
+  expect((await command('work', folder).end).said).toMatch(/01-a +unchanged\n/);
+  rmSync(join(folder, 'drafts', 'answer.html'));
+  expect((await command('work', folder).end).said).toMatch(/01-a .*\(draft\)\n/);
+}, 60_000);
 
 test('a record that was cut short since it was worked is named, by check and by the next work, and stays as it is', async () => {
   const decide = `const job = openCommission();

@@ -109,6 +109,9 @@ export async function work({
       takeOver(folder, waiting);
       replaceFile(join(folder, file), notebookText(notebook));
       const uses = keptUses(used, kernel);
+      // Its own decisions as they are now: papers of a draft were not in their place before.
+      for (const what of ownDecisions(uses ?? {}))
+        Object.assign(uses ?? {}, { [`own ${what}`]: now.lookAt(`own ${what}`) });
       const ran = uses && { source: sourceDigest(notebook), with: now.with, showing: showing(notebook), uses };
       last.sheets = { ...last.sheets, [file]: ran };
       writeLastRun(folder, last);
