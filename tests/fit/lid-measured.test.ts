@@ -26,7 +26,7 @@ describe('a lid measured later', () => {
   });
 
   it.each([
-    [{ date: '2027-02-30', clearance: 0.1 }, 'measured.0.date: "2027-02-30" given; possible: a day that exists'],
+    [{ date: '2027-02-30', clearance: 0.1 }, 'measured no. 1, date: "2027-02-30" given; possible: a day that exists'],
     [{ date: '2026-11-24', clearance: 0.1 }, 'measured: "2026-11-24" given; possible: from 2026-11-25'],
     [{ date: '2027-09-02', clearance: 0.1 }, 'measured: "2027-09-02" given; possible: to 2027-09-01, today'],
     [{ date: '2027-02-03' }, 'measured on 2027-02-03: give either clearance or width'],

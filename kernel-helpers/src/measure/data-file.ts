@@ -87,6 +87,8 @@ const kindWords: Record<string, string> = {
 };
 
 function inWords(issue: z.core.$ZodIssue): string {
+  // A field that says itself what is possible is left its own words.
+  if (!/^(Invalid|Too|Unrecognized)/.test(issue.message)) return issue.message;
   if (issue.code === 'invalid_type') return `possible: ${kindWords[issue.expected] ?? issue.expected}`;
   if (issue.code === 'too_big')
     return `possible: ${issue.inclusive === false ? 'less than' : 'up to'} ${issue.maximum}`;

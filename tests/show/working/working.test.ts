@@ -152,7 +152,7 @@ describe('a worked formula', () => {
 
   it('refuses what the formula refuses', () => {
     expect(() => working(coefficientFormula, { ...lidMovement, Mi: 2 })).toThrow(
-      'moisture content at the start is 2 %',
+      'moisture content at the start: 2 % given; possible: from 6 up to 14 %',
     );
   });
 });

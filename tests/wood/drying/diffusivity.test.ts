@@ -30,6 +30,6 @@ it('moisture spreads faster in damp, warm and light wood', () => {
 
 it('refuses what lies outside the formula in one line', () => {
   const wood = { moisture: 10, temperatureC: 20, specificGravity: 0.5 };
-  expect(() => diffusivity({ ...wood, moisture: 31 })).toThrow(/moisture content of the wood is 31 %/);
-  expect(() => diffusivity({ ...wood, specificGravity: 1.1 })).toThrow(/specific gravity .* is 1.1/);
+  expect(() => diffusivity({ ...wood, moisture: 31 })).toThrow(/moisture content of the wood: 31 % given/);
+  expect(() => diffusivity({ ...wood, specificGravity: 1.1 })).toThrow(/specific gravity .*: 1.1 given/);
 });
