@@ -119,7 +119,7 @@ describe('cautions', () => {
     const broken = structuredClone(data);
     (broken.cautions[2] as { points: unknown[] }).points = [];
     expect(() => cautionTable(broken).all()).toThrow(
-      'data/cautions.json, entry jointer, field points: at least one caution is needed',
+      'data/cautions.json, entry jointer, field points: [] given; at least one caution is needed',
     );
   });
 });
