@@ -55,7 +55,7 @@ describe.each(kinds)('a commission that is a %s', (kind) => {
       };
     const has = results('sizing').parts.some(({ material }) => material === 'plywood');
     expect(has).toBe(kind === 'bookcase' || kind === 'drawer');
-    expect(results('quote').cost.lines.some(({ what }) => what === 'Plywood')).toBe(has);
+    expect(results('quote').cost.lines.some(({ what }) => what.startsWith('Plywood '))).toBe(has);
   });
 
   test('keeps its drawing, its parts and its story stick beside its sheets', () => {
