@@ -20,7 +20,9 @@ let run: ReturnType<typeof ask>;
 beforeAll(() => {
   ours = workedCommission();
   theirs = templateCommission();
-  files = readdirSync(theirs.folder).sort();
+  files = readdirSync(theirs.folder)
+    .filter((file) => file.endsWith('.ipynb'))
+    .sort();
   run = ask(join(import.meta.dirname, 'run_with_nbclient.py'), theirs.folder, ...files);
 }, 240_000);
 afterAll(() => {
