@@ -18,7 +18,9 @@ type Way = (string | number)[];
 function singles(value: object, path: Way = []): [Way, unknown][] {
   const entries = Array.isArray(value) ? [...value.entries()].slice(-1) : Object.entries(value);
   return entries.flatMap(([key, each]) =>
-    typeof each === 'object' && each ? singles(each, [...path, key]) : [[[...path, key], each] as [Way, unknown]],
+    typeof each === 'object' && each && Object.keys(each).length > 0
+      ? singles(each, [...path, key])
+      : [[[...path, key], each] as [Way, unknown]],
   );
 }
 
@@ -32,7 +34,7 @@ function changed(parameters: object, path: Way, value: unknown): object {
 }
 
 /** What a parameter of this kind can hardly be. */
-const out = { number: -7777, string: '7777 ft', boolean: 'no' } as const;
+const out = { number: -7777, string: '7777 ft', boolean: 'no', object: 7777 } as const;
 
 test.each(names)('%s refuses what cannot be by its own names for it', async (name) => {
   const { parameters, run } = sheetInProcess(join(worksheets, name));
