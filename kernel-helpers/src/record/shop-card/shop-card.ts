@@ -16,7 +16,6 @@ export interface ShopCard {
   maker: string[];
   /** How lengths are shown. */
   units: 'tape' | 'mm' | 'both';
-  temperatures: '°C' | '°F';
   /** ISO 4217 code; whole units of it: pay for an hour, what a year costs, and the hours of it that clients pay for. */
   currency: string;
   hourlyRate: number;
@@ -105,7 +104,6 @@ const group = (fields: Record<string, z.ZodType>) =>
 const fields = {
   maker: listOf(text('a line of name and address'), 'lines: name and address'),
   units: oneOf(['tape', 'mm', 'both'], 'how lengths are shown'),
-  temperatures: oneOf(['°C', '°F'], 'how temperatures are shown'),
   currency: z
     .string({ error: 'possible: an ISO 4217 code such as USD' })
     .length(3, 'possible: an ISO 4217 code such as USD'),
